@@ -93,10 +93,20 @@ public record Boat(
     public List<PlacedMass> removableMasses() {
         List<PlacedMass> masses = new ArrayList<>();
         for (Seat seat : seats) {
-            add(masses, "seat", seatMassKg.value() / seats.size(), seat.stationM().value(), depthM.value() * 0.8);
+            add(
+                    masses,
+                    "seat",
+                    seatMassKg.value() / seats.size(),
+                    seat.stationM().value(),
+                    depthM.value() * 0.8);
         }
         add(masses, "drive", driveMassKg.value(), driveStationM.value(), depthM.value() * 0.7);
-        add(masses, "battery", batteryMassKg.value(), seats.getFirst().stationM().value(), depthM.value() * 0.5);
+        add(
+                masses,
+                "battery",
+                batteryMassKg.value(),
+                seats.getFirst().stationM().value(),
+                depthM.value() * 0.5);
         return List.copyOf(masses);
     }
 

@@ -54,7 +54,10 @@ public final class BoatDefaults {
 
     /** Tells the materials this kind is made of, the usual one first. */
     public List<HullMaterial> materialsOf(BoatKind kind) {
-        return usual.stream().filter(each -> each.kind == kind).map(Usual::material).toList();
+        return usual.stream()
+                .filter(each -> each.kind == kind)
+                .map(Usual::material)
+                .toList();
     }
 
     /** Tells the drive this kind usually has. */
@@ -102,7 +105,8 @@ public final class BoatDefaults {
     }
 
     private Usual like(BoatFacts facts) {
-        List<Usual> ofKind = usual.stream().filter(each -> each.kind == facts.kind()).toList();
+        List<Usual> ofKind =
+                usual.stream().filter(each -> each.kind == facts.kind()).toList();
         return ofKind.stream()
                 .filter(each -> each.material == facts.material())
                 .findFirst()

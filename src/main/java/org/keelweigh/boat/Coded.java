@@ -22,8 +22,7 @@ public interface Coded {
                 return each;
             }
         }
-        String known =
-                Arrays.stream(type.getEnumConstants()).map(Coded::code).collect(Collectors.joining(", "));
+        String known = Arrays.stream(type.getEnumConstants()).map(Coded::code).collect(Collectors.joining(", "));
         throw new IllegalArgumentException("\"" + code + "\" is not one of " + known);
     }
 }

@@ -56,8 +56,9 @@ public final class Catalogue {
     }
 
     private Reader open(String name) throws IOException {
-        Optional<Path> own =
-                Optional.ofNullable(shopFolder).map(folder -> folder.resolve(name)).filter(Files::isRegularFile);
+        Optional<Path> own = Optional.ofNullable(shopFolder)
+                .map(folder -> folder.resolve(name))
+                .filter(Files::isRegularFile);
         if (own.isPresent()) {
             return Files.newBufferedReader(own.get(), StandardCharsets.UTF_8);
         }

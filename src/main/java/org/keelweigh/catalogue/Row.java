@@ -24,8 +24,7 @@ public record Row(String file, long line, Map<String, String> cells) {
      * @throws CatalogueException if the column is missing or the cell empty
      */
     public String text(String column) {
-        return optional(column)
-                .orElseThrow(() -> complaint("the column " + column + " is empty and needs a value"));
+        return optional(column).orElseThrow(() -> complaint("the column " + column + " is empty and needs a value"));
     }
 
     /**
@@ -51,8 +50,8 @@ public record Row(String file, long line, Map<String, String> cells) {
     public double number(String column, double least, double most) {
         double value = parse(column, text(column));
         if (!(value >= least && value <= most)) {
-            throw complaint("the column " + column + " holds " + value + ", which is not between " + least + " and "
-                    + most);
+            throw complaint(
+                    "the column " + column + " holds " + value + ", which is not between " + least + " and " + most);
         }
         return value;
     }
