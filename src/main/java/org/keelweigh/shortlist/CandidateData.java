@@ -57,8 +57,7 @@ public record CandidateData(
 
     /** Tells the same with other boat facts. */
     public CandidateData withBoat(BoatFacts other) {
-        return new CandidateData(
-                name, other, listing, plate, findings, liftedRulings, liking, daysToLaunch, notes);
+        return new CandidateData(name, other, listing, plate, findings, liftedRulings, liking, daysToLaunch, notes);
     }
 
     /** Tells the same with other listing facts. */
