@@ -1,0 +1,109 @@
+package org.keelweigh.shortlist;
+
+import java.math.RoundingMode;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
+import java.util.Map;
+import org.keelweigh.quantity.Force;
+import org.keelweigh.quantity.Length;
+import org.keelweigh.quantity.Mass;
+import org.keelweigh.quantity.Speed;
+
+/**
+ * Writes figures the way people read them: in their units, with the unit beside the number.
+ *
+ * @param units the units people read
+ * @param currency the ISO 4217 code of the money
+ */
+public record Display(UnitSystem units, String currency) {
+
+    private static final Map<String, String> SIGNS =
+            Map.of("USD", "$", "EUR", "€", "GBP", "£", "CAD", "C$", "AUD", "A$");
+    private static final double INCHES_PER_FOOT = 12;
+    private static final double FEET_WORTH_A_MILE = 1000;
+    private static final double METRES_WORTH_A_KILOMETRE = 2000;
+
+    /** Tells how a shortlist is to be read. */
+    public static Display of(Shortlist shortlist) {
+        return new Display(shortlist.data().units(), shortlist.data().currency());
+    }
+
+    /** Writes a mass in kilograms, to a tenth when small. */
+    public String mass(double kg) {
+        return us() ? number(new Mass(kg).pounds(), kg < 10 ? 1 : 0) + " lb" : number(kg, kg < 30 ? 1 : 0) + " kg";
+    }
+
+    /** Writes a boat's or room's length: metres to the centimetre, or feet and inches. */
+    public String length(double m) {
+        if (!us()) {
+            return number(m, 2) + " m";
+        }
+        long inches = Math.round(new Length(m).inches());
+        return inches / (long) INCHES_PER_FOOT + " ft " + inches % (long) INCHES_PER_FOOT + " in";
+    }
+
+    /** Writes a breadth or depth: centimetres, or inches. */
+    public String breadth(double m) {
+        return us() ? number(new Length(m).inches(), 1) + " in" : number(m * 100, 0) + " cm";
+    }
+
+    /** Writes a small length, such as a margin: millimetres, or inches. */
+    public String small(double m) {
+        return us() ? number(new Length(m).inches(), 1) + " in" : number(m * 1000, 0) + " mm";
+    }
+
+    /** Writes a way to go: metres or kilometres, feet or miles. */
+    public String way(double m) {
+        if (us()) {
+            double feet = new Length(m).feet();
+            return feet < FEET_WORTH_A_MILE
+                    ? number(feet, 0) + " ft"
+                    : number(new Length(m).miles(), feet < 10 * FEET_WORTH_A_MILE ? 1 : 0) + " mi";
+        }
+        return m < METRES_WORTH_A_KILOMETRE ? number(m, 0) + " m" : number(m / 1000, 0) + " km";
+    }
+
+    /** Writes a force: newtons with the mass that weighs as much, or pounds-force. */
+    public String force(double newtons) {
+        return us()
+                ? number(new Force(newtons).poundsForce(), 0) + " lbf"
+                : number(newtons, 0) + " N (" + number(new Force(newtons).kgHeld(), 0) + " kg)";
+    }
+
+    /** Writes a speed through the water. */
+    public String speed(double mPerS) {
+        Speed speed = new Speed(mPerS);
+        return us() ? number(speed.milesPerHour(), 1) + " mph" : number(speed.kmPerHour(), 1) + " km/h";
+    }
+
+    /** Writes money to the whole unit. */
+    public String money(double amount) {
+        String digits = number(Math.abs(amount), 0);
+        String minus = amount < 0 && !"0".equals(digits) ? "−" : "";
+        String sign = SIGNS.get(currency);
+        return sign == null ? minus + digits + " " + currency : minus + sign + digits;
+    }
+
+    /** Writes a share of one as whole percent; small shares are not rounded down to nothing. */
+    public String percent(double share) {
+        if (share > 0 && share < 0.005) {
+            return "under 1 %";
+        }
+        return number(100 * share, 0) + " %";
+    }
+
+    /** Writes a number with a fixed number of decimals and thousands set apart. */
+    public static String number(double value, int decimals) {
+        DecimalFormat format = new DecimalFormat("#,##0", DecimalFormatSymbols.getInstance(Locale.ROOT));
+        format.setMinimumFractionDigits(decimals);
+        format.setMaximumFractionDigits(decimals);
+        format.setRoundingMode(RoundingMode.HALF_UP);
+        String text = format.format(value);
+        return text.matches("-0(\\.0+)?") ? text.substring(1) : text;
+    }
+
+    private boolean us() {
+        return units == UnitSystem.US;
+    }
+}
