@@ -1,0 +1,34 @@
+package org.keelweigh.ui.shell;
+
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.notification.Notification;
+import com.vaadin.flow.server.ErrorEvent;
+import com.vaadin.flow.server.ServiceInitEvent;
+import com.vaadin.flow.server.VaadinServiceInitListener;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.stereotype.Component;
+
+/** Logs what went wrong with its cause and shows one plain sentence. */
+@Component
+class PlainErrors implements VaadinServiceInitListener {
+
+    private static final Logger LOG = LoggerFactory.getLogger(PlainErrors.class);
+    private static final int SHOWN_MS = 8000;
+
+    @Override
+    public void serviceInit(ServiceInitEvent event) {
+        event.getSource().addSessionInitListener(init -> init.getSession().setErrorHandler(PlainErrors::handle));
+    }
+
+    private static void handle(ErrorEvent error) {
+        LOG.error("A page failed", error.getThrowable());
+        UI ui = UI.getCurrent();
+        if (ui != null) {
+            ui.access(() -> Notification.show(
+                    "Something went wrong here, and it is written in the log. What was saved before is safe; please reload the page.",
+                    SHOWN_MS,
+                    Notification.Position.TOP_CENTER));
+        }
+    }
+}
