@@ -102,6 +102,16 @@ public record Check(
         return grades.stream().filter(each -> each.outcome() == outcome).findFirst();
     }
 
+    /** Finds the worst grade that is not worse than {@code outcome}; there is none for fine and not fitted. */
+    Optional<Grade> gradeUpTo(Outcome outcome) {
+        if (outcome == Outcome.NOT_FITTED) {
+            return Optional.empty();
+        }
+        return grades.stream()
+                .filter(each -> each.outcome().compareTo(outcome) <= 0)
+                .reduce((lesser, worse) -> worse);
+    }
+
     /** Tells the chances of its outcomes on a boat about five years old of which nothing else is known. */
     public OutcomeChances chancesAtFiveYears() {
         return OutcomeChances.ofFaults(chance(Outcome.MINOR), chance(Outcome.MAJOR), chance(Outcome.STOP));

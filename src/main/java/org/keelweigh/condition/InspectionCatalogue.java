@@ -184,6 +184,19 @@ public final class InspectionCatalogue {
         return detection(method).falseAlarm();
     }
 
+    /**
+     * Tells what remains likely after {@code method} reported the check fine, by Bayes' rule: a fault was missed with chance
+     * {@code 1 - sensitivity}, a sound part was reported fine with chance {@code 1 - false alarm}. A way of knowing that
+     * finds fewer faults than it imagines tells nothing.
+     *
+     * @param before the chances before the report
+     */
+    public OutcomeChances afterReportedFine(Check check, OutcomeChances before, Method method) {
+        double falseAlarm = falseAlarm(method);
+        double missed = 1 - Math.max(sensitivity(check, method), falseAlarm);
+        return before.withFaultOddsTimes(missed / (1 - falseAlarm));
+    }
+
     private Detection detection(Method method) {
         return detections.get(method);
     }
