@@ -1,7 +1,6 @@
 package org.keelweigh.condition;
 
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Set;
 import org.keelweigh.boat.Boat;
 import org.keelweigh.boat.BoatKind;
@@ -45,15 +44,11 @@ public record Applies(Set<BoatKind> kinds, Set<HullMaterial> materials, Set<Driv
     }
 
     private static <E extends Enum<E> & Coded> Set<E> codes(Row row, String column, Class<E> type) {
-        List<String> words = row.words(column);
-        if (words.isEmpty()) {
-            throw row.complaint("the column " + column + " is empty; write any where all apply");
-        }
-        if (words.equals(List.of(ANY))) {
+        if (row.text(column).equals(ANY)) {
             return EnumSet.allOf(type);
         }
         Set<E> found = EnumSet.noneOf(type);
-        words.forEach(word -> found.add(Coded.parse(type, word)));
+        row.words(column).forEach(word -> found.add(Coded.parse(type, word)));
         return found;
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.keelweigh.boat.Boat;
 import org.keelweigh.boat.Coded;
 import org.keelweigh.boat.HullMaterial;
@@ -52,8 +53,11 @@ public final class InspectionCatalogue {
      * @throws CatalogueException naming file and line of what is wrong
      */
     public static InspectionCatalogue read(Catalogue catalogue) {
-        Map<String, List<Grade>> grades = readGrades(catalogue.table("grades.csv"));
-        Map<String, Check> checks = readChecks(catalogue.table("checks.csv"), grades);
+        Table checkTable = catalogue.table("checks.csv").unique("check");
+        Set<String> ids =
+                checkTable.rows().stream().map(row -> row.text("check")).collect(Collectors.toSet());
+        Map<String, List<Grade>> grades = readGrades(catalogue.table("grades.csv"), ids);
+        Map<String, Check> checks = readChecks(checkTable, grades);
         Map<Method, Detection> detections = new EnumMap<>(Method.class);
         Table methods = catalogue.table("methods.csv").unique("method");
         methods.map(Detection::of).forEach(each -> detections.put(each.method(), each));
@@ -62,18 +66,16 @@ public final class InspectionCatalogue {
         Table facts = catalogue.table("materials.csv").unique("material");
         facts.map(MaterialFacts::of).forEach(each -> materials.put(each.material(), each));
         requireAll(facts, HullMaterial.class, materials.keySet());
-        for (Row row : catalogue.table("grades.csv").rows()) {
-            if (!checks.containsKey(row.text("check"))) {
-                throw row.complaint("there is no check \"" + row.text("check") + "\" in checks.csv");
-            }
-        }
         return new InspectionCatalogue(checks, detections, materials);
     }
 
-    private static Map<String, List<Grade>> readGrades(Table table) {
+    private static Map<String, List<Grade>> readGrades(Table table, Set<String> checks) {
         Map<String, List<Grade>> byCheck = new LinkedHashMap<>();
         table.map(row -> {
             Grade grade = Grade.of(row);
+            if (!checks.contains(grade.check())) {
+                throw row.complaint("there is no check \"" + grade.check() + "\" in checks.csv");
+            }
             List<Grade> ofCheck = byCheck.computeIfAbsent(grade.check(), id -> new ArrayList<>());
             if (!ofCheck.isEmpty() && ofCheck.getLast().outcome().compareTo(grade.outcome()) >= 0) {
                 throw row.complaint("the grades of " + grade.check() + " run from minor over major to stop, each once");
@@ -86,7 +88,7 @@ public final class InspectionCatalogue {
     private static Map<String, Check> readChecks(Table table, Map<String, List<Grade>> grades) {
         Map<String, Check> checks = new LinkedHashMap<>();
         Zone[] reached = {Zone.values()[0]};
-        table.unique("check").map(row -> {
+        table.map(row -> {
             Check check = Check.of(row, grades.getOrDefault(row.text("check"), List.of()));
             requireGraded(row, check);
             if (check.zone().compareTo(reached[0]) < 0) {

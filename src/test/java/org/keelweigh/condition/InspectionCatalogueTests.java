@@ -1,10 +1,13 @@
 package org.keelweigh.condition;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.EnumSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.keelweigh.boat.Boat;
 import org.keelweigh.boat.BoatKind;
 import org.keelweigh.boat.DriveKind;
 import org.keelweigh.boat.HullMaterial;
@@ -53,7 +56,7 @@ class InspectionCatalogueTests {
                 .doesNotContain("inf-hold", "gunwale");
     }
 
-    private static org.keelweigh.boat.Boat boat(BoatKind kind, HullMaterial material, DriveKind drive) {
+    private static Boat boat(BoatKind kind, HullMaterial material, DriveKind drive) {
         return SampleBoats.boat(kind, material, drive);
     }
 
@@ -72,6 +75,31 @@ class InspectionCatalogueTests {
                 .filter(check -> check.id().equals(id))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    @Test
+    void knowsEveryHullMaterial() {
+        for (HullMaterial material : HullMaterial.values()) {
+            assertThat(CATALOGUE.material(material).wallLeastMm()).isPositive();
+            assertThat(CATALOGUE.material(material).joining()).isNotBlank();
+        }
+    }
+
+    // A check value worked by hand: odds of 0.323 to 0.677 times 2^0.9 for twice the days of use.
+    @Test
+    void scalesOddsWithUse() {
+        Check gears = CATALOGUE.check("prop-gears").orElseThrow();
+        double odds = 0.323 / 0.677 * Math.pow(2, 0.9);
+        assertThat(CATALOGUE.priorOutcomes(gears, 1, 180).fault()).isCloseTo(odds / (1 + odds), within(1e-9));
+        assertThat(CATALOGUE.priorOutcomes(gears, 5, 90)).isEqualTo(gears.chancesAtFiveYears());
+    }
+
+    @Test
+    void rejectsNegativeAge() {
+        Check sun = CATALOGUE.check("hull-uv").orElseThrow();
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> CATALOGUE.priorOutcomes(sun, -1, 90))
+                .withMessageContaining("0 years or more");
     }
 
     // Common practice, no source: a whole pedal drive costs 800-1000 USD, its upper gearbox 160-170, its lower 110.
