@@ -9,6 +9,9 @@ import java.util.stream.IntStream;
 /** Plans how boats get to the water: the pull, what the cart has to bear, how many people, and which cart serves them all. */
 public final class CartPlanner {
 
+    /** Hands at 0.89 m, 60 m, once in two hours. */
+    private static final PushCapability OCCASIONAL = PushCapability.of(0.89, 60, 1.0 / 120);
+
     private final HaulCatalogue catalogue;
 
     /** Makes a planner with these carts and surfaces. */
@@ -170,7 +173,9 @@ public final class CartPlanner {
         haulers.stream()
                 .filter(Hauler::assumed)
                 .forEach(each -> assumed.add(each.name() + ": nobody gave a pull limit; assumed "
-                        + Figures.newtons(each.pullLimitN()) + " over about 60 m (197 ft)."));
+                        + Figures.newtons(each.pullLimitN()) + " over about 60 m (197 ft). Published push equations put "
+                        + "what three in four women keep up over that distance, now and then, at "
+                        + Figures.newtons(OCCASIONAL.steadyN()) + ": test your own."));
         return haulers;
     }
 }
