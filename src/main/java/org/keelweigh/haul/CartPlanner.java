@@ -1,0 +1,181 @@
+package org.keelweigh.haul;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** Plans how boats get to the water: the pull, what the cart has to bear, how many people, and which cart serves them all. */
+public final class CartPlanner {
+
+    /** Hands at 0.89 m, 60 m, once in two hours. */
+    private static final PushCapability OCCASIONAL = PushCapability.of(0.89, 60, 1.0 / 120);
+
+    private final HaulCatalogue catalogue;
+
+    /** Makes a planner with these carts and surfaces. */
+    public CartPlanner(HaulCatalogue catalogue) {
+        this.catalogue = catalogue;
+    }
+
+    /**
+     * Plans one boat's way. Every stretch is taken both ways; the worst one governs.
+     *
+     * @throws IllegalArgumentException if a stretch names a surface that the catalogue does not have, or the axle is said
+     *     to stand ahead of the grip
+     */
+    public CartAnswer plan(CartRequest request) {
+        List<String> assumed = new ArrayList<>();
+        List<Hauler> haulers = haulers(request, assumed);
+        if (request.inBag()) {
+            return BagCarry.of(request, haulers, assumed);
+        }
+        if (request.cart() != null) {
+            return planOn(request, request.cart(), false, haulers, assumed);
+        }
+        CartType usual = oneForAll(List.of(new NamedRequest(request.boat().kind().label(), request)))
+                .cart()
+                .orElseGet(() -> strongestFor(request));
+        assumed.add("Nobody named the cart; assumed a " + usual.label() + ".");
+        return planOn(request, CartInHand.of(usual), true, haulers, assumed);
+    }
+
+    /**
+     * Finds the cheapest kind of cart that serves every boat over its way: it holds the hull, avoids none of the surfaces,
+     * is usually rated for the load, and needs no more people than any other kind would at best. Boats in bags need none.
+     *
+     * @param requests the boats with their names; a cart named in a request is left out of account
+     */
+    public OneCart oneForAll(List<NamedRequest> requests) {
+        List<NamedRequest> rolling =
+                requests.stream().filter(each -> !each.request().inBag()).toList();
+        if (rolling.isEmpty()) {
+            return OneCart.none("None of these boats needs a cart: they travel in their bags.", List.of());
+        }
+        List<OneCart.Trial> trials =
+                catalogue.carts().stream().map(cart -> attempt(cart, rolling)).toList();
+        Optional<OneCart.Trial> best = trials.stream()
+                .filter(OneCart.Trial::serves)
+                .min(Comparator.comparingInt(OneCart.Trial::people)
+                        .thenComparingDouble(each -> each.cart().price().likely())
+                        .thenComparingDouble(OneCart.Trial::worstPullN));
+        return best.map(each -> OneCart.chosen(each, trials, rolling.size()))
+                .orElseGet(() -> OneCart.none(
+                        "No single kind of cart in the catalogue serves every boat over this way.", trials));
+    }
+
+    private OneCart.Trial attempt(CartType cart, List<NamedRequest> rolling) {
+        List<String> against = new ArrayList<>();
+        int people = 1;
+        double worstPullN = 0;
+        for (NamedRequest each : rolling) {
+            Optional<String> unfit = unfit(cart, each);
+            if (unfit.isPresent()) {
+                against.add(unfit.get());
+                continue;
+            }
+            CartPlan plan = trial(cart, each.request());
+            worstPullN = Math.max(worstPullN, plan.worstPullN());
+            people = Math.max(people, plan.verdict() == CartVerdict.ONE_PERSON ? 1 : 2);
+            if (plan.verdict() == CartVerdict.NOT_BY_CART) {
+                against.add(each.name() + ": " + plan.reasons().getFirst());
+            }
+        }
+        return new OneCart.Trial(cart, people, worstPullN, against);
+    }
+
+    private CartPlan trial(CartType cart, CartRequest request) {
+        List<String> ignored = new ArrayList<>();
+        CartInHand usual = new CartInHand(cart, cart.ratedKg().likely(), true, null);
+        return planOn(request, usual, false, haulers(request, ignored), ignored);
+    }
+
+    private Optional<String> unfit(CartType cart, NamedRequest each) {
+        if (!cart.fits().contains(each.request().boat().kind())) {
+            return Optional.of(
+                    each.name() + ": it does not hold a " + each.request().boat().kind().label() + ".");
+        }
+        return grounds(each.request()).stream()
+                .filter(ground -> !ground.carried() && cart.avoid().contains(ground.surface().code()))
+                .findFirst()
+                .map(ground -> each.name() + ": it should not go over "
+                        + ground.surface().label() + ".");
+    }
+
+    private CartType strongestFor(CartRequest request) {
+        return catalogue.carts().stream()
+                .filter(each -> each.fits().contains(request.boat().kind()))
+                .max(Comparator.comparingDouble(each -> each.ratedKg().likely()))
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "No cart of the catalogue holds a " + request.boat().kind().label()));
+    }
+
+    private CartPlan planOn(
+            CartRequest request, CartInHand cart, boolean cartAssumed, List<Hauler> haulers, List<String> assumed) {
+        List<Ground> grounds = grounds(request);
+        grounds.forEach(each -> assumed.addAll(each.assumptions()));
+        Rig rig = Rig.of(request, cart.type());
+        AxleAdvice axle =
+                rig.advise(grounds.stream().filter(each -> !each.carried()).toList());
+        double axleM = cart.axleStationM() == null ? axle.stationM() : cart.axleStationM();
+        if (cart.axleStationM() == null) {
+            assumed.add("Nobody measured where the axle stands; it is taken to stand at its best place, "
+                    + Figures.metres(axleM) + " from the stern.");
+        }
+        List<Leg> legs = grounds.stream().map(each -> leg(each, rig, axleM)).toList();
+        CartJudgement judgement = CartJudgement.of(rig, cart, legs, haulers);
+        return new CartPlan(
+                judgement.verdict(),
+                judgement.reasons(),
+                rig.load(),
+                cart.type(),
+                cartAssumed,
+                axleM,
+                rig.gripStationM(),
+                rig.gripHeightM(),
+                axle,
+                legs,
+                worst(legs),
+                judgement.neededRatingKg(),
+                cart.countedRatingKg(),
+                cart.type().loadsDrainHoles(request.boat().kind()),
+                judgement.haulers(),
+                assumed,
+                judgement.cautions());
+    }
+
+    private static Leg leg(Ground ground, Rig rig, double axleM) {
+        return ground.carried()
+                ? new Leg.Carried(ground, rig.boat().strippedMassKg() / 2)
+                : rig.roll(ground, axleM);
+    }
+
+    private static int worst(List<Leg> legs) {
+        return IntStream.range(0, legs.size())
+                .boxed()
+                .max(Comparator.comparingDouble(i -> switch (legs.get(i)) {
+                    case Leg.Rolled rolled -> rolled.pullN().likely();
+                    case Leg.Carried carried -> Double.NEGATIVE_INFINITY;
+                }))
+                .orElse(0);
+    }
+
+    private List<Ground> grounds(CartRequest request) {
+        List<Stretch> stretches =
+                request.stretches().isEmpty() ? List.of(Stretch.named("The launch")) : request.stretches();
+        return stretches.stream().map(each -> Ground.of(each, catalogue)).toList();
+    }
+
+    private static List<Hauler> haulers(CartRequest request, List<String> assumed) {
+        List<Hauler> haulers =
+                request.haulers().isEmpty() ? List.of(Hauler.of("An average adult", null)) : request.haulers();
+        haulers.stream()
+                .filter(Hauler::assumed)
+                .forEach(each -> assumed.add(each.name() + ": nobody gave a pull limit; assumed "
+                        + Figures.newtons(each.pullLimitN()) + " over about 60 m (197 ft). Published push equations put "
+                        + "what three in four women keep up over that distance, now and then, at "
+                        + Figures.newtons(OCCASIONAL.steadyN()) + ": test your own."));
+        return haulers;
+    }
+}

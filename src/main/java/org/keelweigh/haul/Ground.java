@@ -1,0 +1,76 @@
+package org.keelweigh.haul;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A stretch of which every figure is known, if only by assumption.
+ *
+ * @param name what people call it
+ * @param surface the surface
+ * @param distanceM metres
+ * @param slopeRad radians, 0 or more
+ * @param steps number of steps
+ * @param stepHeightM tallest step or kerb, metres
+ * @param assumptions what was assumed, as sentences
+ */
+public record Ground(
+        String name,
+        Surface surface,
+        double distanceM,
+        double slopeRad,
+        int steps,
+        double stepHeightM,
+        List<String> assumptions) {
+
+    /** Up to so many steps a boat can be bumped over one by one; more are stairs (common practice, no source). */
+    static final int MOST_STEPS_ROLLED = 5;
+
+    private static final double USUAL_DISTANCE_M = 60;
+    private static final String USUAL_SURFACE = "packed-trail";
+    private static final double USUAL_STEP_M = 0.17;
+
+    public Ground {
+        assumptions = List.copyOf(assumptions);
+    }
+
+    /**
+     * Fills the gaps of a stretch.
+     *
+     * @throws IllegalArgumentException if it names a surface that the catalogue does not have
+     */
+    public static Ground of(Stretch stretch, HaulCatalogue catalogue) {
+        List<String> assumed = new ArrayList<>();
+        Double distance = stretch.distanceM();
+        if (distance == null) {
+            distance = USUAL_DISTANCE_M;
+            assumed.add(stretch.name() + ": nobody gave the distance; assumed " + Figures.metres(distance) + ".");
+        }
+        String surface = stretch.surface();
+        if (surface == null) {
+            surface = USUAL_SURFACE;
+            assumed.add(stretch.name() + ": nobody gave the surface; assumed a packed trail.");
+        }
+        Double slope = stretch.slopeRad();
+        if (slope == null) {
+            slope = 0.0;
+            assumed.add(stretch.name() + ": nobody gave the slope; assumed level.");
+        }
+        int steps = stretch.steps() == null ? 0 : stretch.steps();
+        Double height = stretch.stepHeightM();
+        if (height == null) {
+            height = steps > 0 ? USUAL_STEP_M : 0;
+            if (steps > 0) {
+                assumed.add(stretch.name() + ": nobody gave the height of the steps; assumed "
+                        + Figures.millimetres(height) + ".");
+            }
+        }
+        return new Ground(
+                stretch.name(), catalogue.surface(surface), distance, slope, steps, height, assumed);
+    }
+
+    /** Tells whether the boat has to be carried here instead of rolled. */
+    public boolean carried() {
+        return steps > MOST_STEPS_ROLLED || surface.rolling().isEmpty();
+    }
+}

@@ -1,0 +1,23 @@
+package org.keelweigh.haul;
+
+import java.util.List;
+
+/**
+ * What the way asks of one person.
+ *
+ * @param hauler the person
+ * @param ratio steady pull divided by what this person keeps up, on the worst stretch; above 1 is too much
+ * @param restAfterM how far they get on the worst stretch before resting, metres, at most 500
+ * @param needsHelp why they need a second person, as sentences; empty when they do not
+ */
+public record HaulerAnswer(Hauler hauler, double ratio, double restAfterM, List<String> needsHelp) {
+
+    public HaulerAnswer {
+        needsHelp = List.copyOf(needsHelp);
+    }
+
+    /** Tells whether this person can do it alone. */
+    public boolean alone() {
+        return needsHelp.isEmpty();
+    }
+}
