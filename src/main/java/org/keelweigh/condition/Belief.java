@@ -70,7 +70,7 @@ public final class Belief {
             OutcomeChances prior = network.nodes().get(check).prior();
             double[] chance = each instanceof CheckReport report
                     ? ofReport(report.outcome(), report.reliability(), prior)
-                    : ofSign((CheckSign) each);
+                    : ofSign((CheckSign) each, prior);
             for (int o = 0; o < OUTCOMES; o++) {
                 reported[check][o] *= chance[o];
             }
@@ -102,12 +102,14 @@ public final class Belief {
         return Outcome.FINE;
     }
 
-    private static double[] ofSign(CheckSign sign) {
+    /** A sign is there exactly when a report of the check would be at that outcome or worse. */
+    private static double[] ofSign(CheckSign sign, OutcomeChances prior) {
         double[] chance = new double[OUTCOMES];
         for (int o = 0; o < OUTCOMES; o++) {
-            double shown = o >= sign.least().ordinal()
-                    ? sign.reliability().sensitivity()
-                    : sign.reliability().falseAlarm();
+            double shown = 0;
+            for (int report = sign.least().ordinal(); report < OUTCOMES; report++) {
+                shown += sign.reliability().chanceOf(GRADES[report], GRADES[o], prior);
+            }
             chance[o] = sign.seen() ? shown : 1 - shown;
         }
         return chance;

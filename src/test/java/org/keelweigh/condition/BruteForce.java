@@ -131,8 +131,10 @@ final class BruteForce {
                 chance *= report.reliability().chanceOf(report.outcome(), GRADES[outcome], priors.get(check));
             }
             if (each instanceof Evidence.CheckSign sign && sign.about().equals(check)) {
-                Reliability look = sign.reliability();
-                double shown = outcome >= sign.least().ordinal() ? look.sensitivity() : look.falseAlarm();
+                double shown = 0;
+                for (int report = sign.least().ordinal(); report < 4; report++) {
+                    shown += sign.reliability().chanceOf(GRADES[report], GRADES[outcome], priors.get(check));
+                }
                 chance *= sign.seen() ? shown : 1 - shown;
             }
         }
