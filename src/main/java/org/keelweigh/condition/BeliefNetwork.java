@@ -3,6 +3,7 @@ package org.keelweigh.condition;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -153,9 +154,12 @@ public final class BeliefNetwork {
     private static CheckNode node(
             String id,
             OutcomeChances prior,
-            List<Influence> influences,
+            List<Influence> unsorted,
             List<Cause> causes,
             Map<String, Integer> causeIndex) {
+        List<Influence> influences = unsorted.stream()
+                .sorted(Comparator.comparing(each -> causeIndex.get(each.cause())))
+                .toList();
         int[] members =
                 influences.stream().mapToInt(each -> causeIndex.get(each.cause())).toArray();
         double[] priors = new double[members.length];

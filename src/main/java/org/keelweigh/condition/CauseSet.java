@@ -15,6 +15,12 @@ final class CauseSet {
     private final int[] low;
     private final int[] high;
 
+    /**
+     * Makes a set.
+     *
+     * @param members indices of its causes, ascending
+     * @param causes how many causes there are in all
+     */
     CauseSet(int[] members, int causes) {
         this.members = members.clone();
         int lowBits = Math.min(causes, LOW_BITS);
@@ -60,15 +66,36 @@ final class CauseSet {
         }
     }
 
-    /** Sums a table over all causes into one over these. */
+    /**
+     * Sums a table over all causes into one over these.
+     *
+     * <p>Causes are taken from the last to the first. One that is not a member is summed out by adding the two halves of
+     * each block, which are contiguous; one that is a member splits each block in two without moving anything.
+     */
     double[] marginal(double[] joint) {
-        double[] sums = new double[size()];
-        for (int h = 0, at = 0; h < high.length; h++) {
-            int base = high[h];
-            for (int l = 0; l < low.length; l++, at++) {
-                sums[base | low[l]] += joint[at];
+        double[] from = joint;
+        int member = members.length - 1;
+        int blocks = 1;
+        for (int half = joint.length / 2; half > 0; half /= 2) {
+            int cause = Integer.numberOfTrailingZeros(half);
+            if (member >= 0 && members[member] == cause) {
+                member--;
+                blocks *= 2;
+            } else {
+                from = withHalvesAdded(from, blocks, half);
             }
         }
-        return sums;
+        return from == joint ? joint.clone() : from;
+    }
+
+    private static double[] withHalvesAdded(double[] from, int blocks, int half) {
+        double[] to = new double[blocks * half];
+        for (int block = 0; block < blocks; block++) {
+            int at = block * half;
+            for (int i = 0; i < half; i++) {
+                to[at + i] = from[2 * at + i] + from[2 * at + half + i];
+            }
+        }
+        return to;
     }
 }
