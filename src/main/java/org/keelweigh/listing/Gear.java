@@ -31,7 +31,7 @@ final class Gear {
                     "spray ?(?:skirts?|decks?)\\b|skirts?\\b|(?:float(?:ation)?|flotation|air|buoyancy) ?bags?\\b"),
             Item.of("anchor-fishing", "anchors?\\b|rod holders?\\b|fish ?finders?\\b(?! batter)"),
             Item.of("trailer", "trailers?\\b"),
-            Item.of("cover", "covers?\\b(?! (?:ground|a lot|distance|miles|up))|tarp\\b|tarpaulin\\b"),
+            Item.of("cover", "(?<!hatch )covers?\\b(?! (?:ground|a lot|distance|miles|up))|tarp\\b|tarpaulin\\b"),
             Item.of(
                     "signal-light",
                     "whistle\\b|(?:nav(?:igation)?|stern|bow|deck|safety) lights?\\b|flares?\\b|signal mirror\\b|signal kit\\b"),
@@ -46,7 +46,7 @@ final class Gear {
     private static final Pattern DENIAL = Pattern.compile(
             "\\b(?:no|not|without|w/o|excluding|excludes?|excl|minus|lacks?|lacking|doesn't|does not|don't|needs?|missing|sans|never|nor|buy|bring|wanted|want|swap|trade)\\b");
     private static final Pattern DENIED_AFTER = Pattern.compile(
-            "^(?: ?(?:and|&|or|nor) (?:\\w{1,12} ){0,2}\\w{1,12})? ?(?:is |are |was |were )?(?:: ?)?(?:no\\b(?! \\w)|not (?:for sale|incl|part)|sold separately|extra|available|gone|missing|excluded|(?:at |for )(?:an )?(?:extra|additional)|needed|required)");
+            "^(?: ?(?:and|&|or|nor) (?:\\w{1,12} ){0,2}\\w{1,12})? ?(?:is |are |was |were )?(?:: ?)?(?:no\\b(?! \\w)|not (?:for sale|incl|part)|sold separately|extra|available|gone|missing|excluded|(?:at |for )(?:an )?(?:extra|additional)|needed|required|can be |to borrow|[$£€]\\d{1,3} (?:each|extra|more)|[$£€]\\d{1,2}(?![\\d.,]*\\d))");
     private static final Pattern ALTERNATIVE = Pattern.compile("\\b(?:or|nor)\\b");
     private static final Pattern MERE_SEAT =
             Pattern.compile("\\b(?:behind|under|torn|broken|worn|missing|new|in|front|rear|car|\\d|two)(?: the| a)? $");

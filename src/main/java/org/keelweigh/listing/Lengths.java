@@ -3,56 +3,16 @@ package org.keelweigh.listing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
 
 /** Finds length and beam: labelled, in pairs such as 320 x 81, or told apart by what a small boat can measure. */
 final class Lengths {
 
-    private static final double FOOT_M = 0.3048;
-    private static final double INCH_M = 0.0254;
-    private static final double SHORTEST_M = 1.75;
-    private static final double LONGEST_M = 9.5;
-    private static final double NARROWEST_M = 0.35;
-    private static final double WIDEST_M = 1.75;
-
-    private static final String NUMBER = WrittenNumber.PATTERN;
-    private static final String FOOT = "(?:'(?!')|-?(?:ft|feet|foot)(?:er)?\\b\\.?)";
-    private static final String INCH =
-            "(?:\"|''|-?inch(?:es)?\\b|-?in\\b\\.?(?! ?[a-z])|-?in\\b(?= (?:wide|beam|width|long|x)))";
-    private static final String FRACTION = "(?: ?(?<top>\\d)/(?<bottom>\\d{1,2}))?";
-
-    /** Feet with inches; bare inches only straight after an apostrophe: 10'6. */
-    private static final String FEET_INCHES = "(?<feet>\\d{1,2}) ?(?:" + FOOT
-            + " ?-? ?(?<inches>\\d{1,2}(?:\\.\\d{1,2})?)" + FRACTION + " ?" + INCH + "|'(?<tight>\\d{1,2})(?![\\d.]))";
-
-    private static final String UNIT =
-            "(?<unit>mm\\b|cms?\\b|m\\b|met(?:re|er)s?\\b|mtrs?\\b|" + FOOT + "|" + INCH + ")";
-
-    private static final Pattern ONE = Pattern.compile("(?<![\\d.,$£€])(?:" + FEET_INCHES + "|(?<number>" + NUMBER
-            + ")(?: (?<top2>\\d)/(?<bottom2>\\d{1,2}))?(?<half> and a half)? ?" + UNIT + ")");
-    private static final Pattern PAIR = Pattern.compile("(?<![\\d.,$£€])(?:" + FEET_INCHES + "|(?<number>" + NUMBER
-            + ") ?" + UNIT + "?)(?: ?long)? {0,2}(?:x|by) {0,2}(?<second>" + NUMBER
-            + ")(?<glued> ?(?<unit2>mm\\b|cms?\\b|m\\b|"
-            + FOOT + "|" + INCH
-            + "))?(?: ?(?:wide|beam))?(?: {0,2}(?:x|by) {0,2}\\d{1,3}(?:[.,]\\d)?(?: ?(?<unit3>mm\\b|cms?\\b|m\\b|"
-            + INCH + "))?)?");
-    private static final Pattern SPELT = Pattern.compile("\\b(?<word>eight|nine|ten|eleven|twelve|thirteen|fourteen|"
-            + "fifteen|sixteen|seventeen|eighteen)(?<half> and a half)?[ -](?:foot|feet|footer|ft)\\b");
-    private static final List<String> SPELT_FROM_EIGHT = List.of(
-            "eight",
-            "nine",
-            "ten",
-            "eleven",
-            "twelve",
-            "thirteen",
-            "fourteen",
-            "fifteen",
-            "sixteen",
-            "seventeen",
-            "eighteen");
+    static final double SHORTEST_M = 1.75;
+    static final double LONGEST_M = 9.5;
+    static final double NARROWEST_M = 0.35;
+    static final double WIDEST_M = 1.75;
 
     private static final Pattern OTHER_BEFORE = Pattern.compile(
             "\\b(?:paddles?|oars?|leash|rope|line|chain|depth|"
@@ -84,6 +44,7 @@ final class Lengths {
         lengths.pairs();
         lengths.singles();
         lengths.spelt();
+        lengths.bareWidths();
         return lengths;
     }
 
@@ -117,97 +78,51 @@ final class Lengths {
     }
 
     private void pairs() {
-        Matcher pair = PAIR.matcher(source.plain());
-        while (pair.find()) {
-            String unit2 = pair.group("unit2") != null ? pair.group("unit2") : pair.group("unit3");
-            OptionalDouble first = pair.group("number") == null ? feetInches(pair) : OptionalDouble.empty();
-            double firstUnit = first.isPresent() ? FOOT_M : metresPer(pair.group("unit"));
-            double secondUnit = metresPer(unit2);
-            String note = "";
-            if (Double.isNaN(secondUnit)) {
-                secondUnit = firstUnit == FOOT_M ? INCH_M : firstUnit;
-                note = "The width has no unit; taken as that of the length, or inches after feet.";
-            }
-            if (Double.isNaN(firstUnit)) {
-                firstUnit = secondUnit == INCH_M ? FOOT_M : secondUnit;
-                note = "";
-            }
-            if (Double.isNaN(firstUnit)) {
-                firstUnit = secondUnit = guessedUnit(pair.group("number"));
-                note = "Neither number has a unit; taken as what a boat can measure.";
-            }
-            if (first.isEmpty()) {
-                first = WrittenNumber.of(pair.group("number")).within(firstUnit, SHORTEST_M, LONGEST_M);
-            }
-            OptionalDouble second = WrittenNumber.of(pair.group("second")).within(secondUnit, NARROWEST_M, WIDEST_M);
-            if (first.isPresent()
-                    && second.isPresent()
-                    && first.getAsDouble() <= LONGEST_M
-                    && first.getAsDouble() >= SHORTEST_M) {
-                spans.add(new Span(pair.start(), pair.end()));
-                found.add(new Found(Fact.LENGTH_M, first.getAsDouble(), pair.start(), pair.end(), 3, note));
-                found.add(new Found(Fact.BEAM_M, second.getAsDouble(), pair.start(), pair.end(), 3, note));
-            }
+        Matcher at = LengthWriting.PAIR.matcher(source.plain());
+        while (at.find()) {
+            LengthPair.of(at).ifPresent(pair -> {
+                spans.add(new Span(at.start(), at.end()));
+                found.add(new Found(Fact.LENGTH_M, pair.lengthM(), at.start(), at.end(), 3, pair.note()));
+                found.add(new Found(Fact.BEAM_M, pair.beamM(), at.start(), at.end(), 3, pair.note()));
+            });
         }
-    }
-
-    private static double guessedUnit(String number) {
-        double value = WrittenNumber.of(number).asMoney();
-        return value >= 1500 ? 0.001 : value >= 150 ? 0.01 : Double.NaN;
     }
 
     private void singles() {
-        Matcher one = ONE.matcher(source.plain());
+        Matcher one = LengthWriting.ONE.matcher(source.plain());
         while (one.find()) {
-            if (!Span.free(spans, one.start(), one.end())) {
-                continue;
+            if (Span.free(spans, one.start(), one.end())) {
+                spans.add(new Span(one.start(), one.end()));
+                LengthWriting.one(one, NARROWEST_M, LONGEST_M)
+                        .ifPresent(metres -> judge(metres, one.start(), one.end(), doubt(one)));
             }
-            OptionalDouble metres = one.group("number") == null ? feetInches(one) : single(one);
-            spans.add(new Span(one.start(), one.end()));
-            metres.ifPresent(value -> judge(value, one.start(), one.end(), doubtful(one)));
         }
     }
 
-    private static String doubtful(Matcher one) {
-        return one.group("number") != null
-                        && WrittenNumber.of(one.group("number")).ambiguous()
+    private static String doubt(Matcher one) {
+        return one.group("number") != null && WrittenNumber.of(one.group("number")).ambiguous()
                 ? "The comma or point may mark thousands or decimals; taken as what a boat can measure."
                 : "";
     }
 
-    private static OptionalDouble single(Matcher one) {
-        double unit = metresPer(one.group("unit"));
-        WrittenNumber number = WrittenNumber.of(one.group("number"));
-        OptionalDouble metres = number.within(unit, NARROWEST_M, LONGEST_M);
-        double more = one.group("half") != null ? 0.5 : 0;
-        if (one.group("top2") != null) {
-            more = fraction(one.group("top2"), one.group("bottom2"));
-        }
-        return metres.isPresent() ? OptionalDouble.of(metres.getAsDouble() + more * unit) : metres;
-    }
-
-    private static OptionalDouble feetInches(Matcher at) {
-        String written = at.group("inches") != null ? at.group("inches") : at.group("tight");
-        double inches = Double.parseDouble(written);
-        if (at.group("top") != null) {
-            inches += fraction(at.group("top"), at.group("bottom"));
-        }
-        return inches < 12
-                ? OptionalDouble.of(Integer.parseInt(at.group("feet")) * FOOT_M + inches * INCH_M)
-                : OptionalDouble.empty();
-    }
-
-    private static double fraction(String top, String bottom) {
-        double below = Double.parseDouble(bottom);
-        return below == 0 ? 0 : Double.parseDouble(top) / below;
-    }
-
     private void spelt() {
-        Matcher words = SPELT.matcher(source.plain());
+        Matcher words = LengthWriting.SPELT.matcher(source.plain());
         while (words.find()) {
-            double feet = 8 + SPELT_FROM_EIGHT.indexOf(words.group("word")) + (words.group("half") != null ? 0.5 : 0);
             spans.add(new Span(words.start(), words.end()));
-            judge(feet * FOOT_M, words.start(), words.end(), "");
+            judge(LengthWriting.spelt(words), words.start(), words.end(), "");
+        }
+    }
+
+    private void bareWidths() {
+        Matcher width = LengthWriting.BARE_WIDTH.matcher(source.plain());
+        while (width.find()) {
+            int number = Integer.parseInt(width.group("number"));
+            boolean inches = number <= 60;
+            double metres = number * (inches ? LengthWriting.INCH_M : 0.01);
+            if (metres >= NARROWEST_M && metres <= WIDEST_M) {
+                found.add(new Found(Fact.BEAM_M, metres, width.start(), width.end(), 1,
+                        "No unit is given; taken as " + (inches ? "inches." : "centimetres.")));
+            }
         }
     }
 
@@ -235,19 +150,5 @@ final class Lengths {
     private boolean followsLength(int start) {
         return found.stream()
                 .anyMatch(each -> each.fact == Fact.LENGTH_M && start - each.end >= 0 && start - each.end < 12);
-    }
-
-    private static double metresPer(@Nullable String unit) {
-        if (unit == null) {
-            return Double.NaN;
-        }
-        String bare = unit.replace("-", "").strip();
-        return switch (bare.charAt(0)) {
-            case 'f' -> FOOT_M;
-            case '"', 'i' -> INCH_M;
-            case '\'' -> bare.length() == 2 ? INCH_M : FOOT_M;
-            case 'c' -> 0.01;
-            default -> bare.startsWith("mm") ? 0.001 : 1;
-        };
     }
 }

@@ -19,10 +19,10 @@ final class Masses {
     private static final double HEAVIEST_KG = 900;
 
     private static final Pattern MASS = Pattern.compile("(?<![\\d.,$£€])(?<number>" + WrittenNumber.PATTERN
-            + ") ?-?(?<unit>lbs?\\b|pounds?\\b|#|kgs?\\b|kilos?\\b|kilograms?\\b|stone\\b)");
+            + ")(?:ish|\\+)? ?-?(?<unit>lbs?\\b|pounds?\\b|#|kgs?\\b|kilos?\\b|kilograms?\\b|stone\\b)");
 
     private static final String LOAD =
-            "capacity|load|payload|carr(?:y|ies)|holds?|hold up|supports?|up to|max(?:imum)?|rated|"
+            "capacity|load|payload|carr(?:y|ies)|holds?|supports?|up to|max(?:imum)?|rated|"
                     + "(?:weight|user|paddler|rider) limit|limit|takes up";
     private static final Pattern LOAD_BEFORE = Pattern.compile("\\b(?:" + LOAD + ")\\b(?:[^,;]{0,22})$");
     private static final Pattern LOAD_AFTER = Pattern.compile(
@@ -35,7 +35,8 @@ final class Masses {
     private static final Pattern PADDLER =
             Pattern.compile("\\b(?:paddlers?|people|person|adults?|riders?|users?|someone)\\b");
     private static final Pattern OTHER_AFTER = Pattern.compile(
-            "^[ -]?(?:of )?(?:thrust|test|anchor|motor|batter(?:y|ies)|line|weights?\\b(?! capacity| limit)|dog|guy|man|person|paddler|fish|gear)\\b");
+            "^[ -]?(?:of )?(?:thrust|test|anchor|motor|batter(?:y|ies)|line|weights?\\b(?! capacity| limit)|dog|fish|gear)\\b");
+    private static final Pattern PERSON_AFTER = Pattern.compile("^[ -]?(?:guy|man|person|paddler|adult|bloke)\\b");
     private static final Pattern OTHER_BEFORE =
             Pattern.compile("\\b(?:anchor|battery|motor|thrust|trailer|cart|pump|paddle)\\b[^,;]{0,8}$");
     private static final Pattern MONEY_BEFORE =
@@ -106,10 +107,14 @@ final class Masses {
 
     private void assign(double kg, int start, int end, String before, String after) {
         boolean loadBefore = LOAD_BEFORE.matcher(before).find();
+        boolean person = PERSON_AFTER.matcher(after).find();
+        if (person && !loadBefore) {
+            return;
+        }
         boolean hullBefore = HULL_BEFORE.matcher(before).find();
         if (loadBefore || !hullBefore && LOAD_AFTER.matcher(after).find()) {
             if (kg >= SMALLEST_LOAD_KG) {
-                String note = PADDLER.matcher(before).find()
+                String note = person || PADDLER.matcher(before).find()
                         ? "Said of the paddler; the load the maker allows may be another figure."
                         : "";
                 found.add(new Found(Fact.RATED_LOAD_KG, kg, start, end, 3, note));

@@ -21,7 +21,7 @@ final class Prices {
     private static final String WORD = "dollars?\\b|bucks\\b|euros?\\b|quid\\b|pounds?\\b";
     private static final String LABEL =
             "asking(?: price)?|price(?:d)?(?: is| at)?|sell(?:ing)? for|selling at|like|want|take|"
-                    + "accept|looking for|now|firm at|paid|cost|retail(?: was)?|rrp|msrp|was|reduced to|yours for|bought (?:it )?for|new|offers (?:over|around)";
+                    + "accept|looking for|now|firm at|paid|cost|retail(?: was)?|rrp|msrp|was|reduced to|yours for|(?:goes?|let it go|letting it go) for|bought (?:it )?for|new|offers (?:over|around)";
     private static final String ENDING =
             "obo\\b|ono\\b|o\\.n\\.o|or best|or nearest|firm\\b|vb\\b|neg\\b|for (?:her|him|it|the lot|everything|both)\\b";
     private static final Pattern AMOUNT =
@@ -40,7 +40,10 @@ final class Prices {
     private static final Pattern OTHER_BEFORE = Pattern.compile(
             "\\b(?:deposit|delivery|shipping|postage|extra|save|each|per|tax|licen[cs]e|registration)\\b[^,;]{0,12}$");
     private static final Pattern OTHER_AFTER = Pattern.compile(
-            "^ ?(?:deposit|delivery|shipping|to hold|extra|each|per\\b|an hour|worth|off\\b|postage|for (?:the )?(?:paddle|cart|delivery|trailer))");
+            "^ ?(?:deposit|delivery|shipping|to hold|extra|per\\b|an hour|worth|off\\b|postage|for (?:the )?(?:paddle|cart|delivery|trailer))");
+    private static final Pattern GEAR_BEFORE =
+            Pattern.compile("\\b(?:vests?|paddles?|trolleys?|carts?|pumps?|seats?|covers?|bars|cradles?)\\b[^,;]{0,10}$");
+    private static final Pattern EACH_AFTER = Pattern.compile("^ ?(?:each|apiece|more|extra)\\b");
     private static final Pattern NOT_MONEY_AFTER = Pattern.compile(
             "^ ?-?(?:%|x\\b|yrs?\\b|years?|seasons?|months?|people|persons?|seats?|seater|paddles|vests|model|kayaks?|canoe|miles|km\\b|am\\b|pm\\b|days?|weeks?|times)");
 
@@ -180,7 +183,9 @@ final class Prices {
             String before,
             String after,
             String note) {
-        if (OTHER_BEFORE.matcher(before).find() || OTHER_AFTER.matcher(after).find()) {
+        if (OTHER_BEFORE.matcher(before).find()
+                || OTHER_AFTER.matcher(after).find()
+                || GEAR_BEFORE.matcher(before).find() && EACH_AFTER.matcher(after).find()) {
             return;
         }
         int score = (currency != null ? 2 : 0) + (ending ? 2 : 0);

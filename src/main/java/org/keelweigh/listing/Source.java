@@ -15,7 +15,7 @@ record Source(String original, String plain) {
 
     private static final Pattern LAST_WORD = Pattern.compile("([a-z]{1,12})$");
     private static final Set<String> ABBREVIATIONS =
-            Set.of("wt", "cap", "approx", "max", "len", "ca", "incl", "lb", "lbs", "ft", "w", "l", "no", "appr", "abt");
+            Set.of("wt", "cap", "approx", "max", "len", "ca", "incl", "lb", "lbs", "ft", "w", "l", "appr", "abt");
 
     static Source of(String listing) {
         String original = listing.length() > LONGEST_READ ? listing.substring(0, LONGEST_READ) : listing;

@@ -13,13 +13,14 @@ final class Words {
     private static final Pattern ELSEWHERE = Pattern.compile(
             "\\b(?:swap|swop|trade|exchange|instead of|than an?|looking for|wanted|similar to|upgrading to|not an?|isn't an?|never an?|part ex)\\b[^.;]{0,30}$");
     private static final Pattern DENIED = Pattern.compile("\\b(?:no|not|without|non)[ -]$");
+    private static final Pattern LEFT_OUT = Pattern.compile("^,? (?:is )?not (?:incl|for sale|part)");
     private static final Pattern PART_AFTER = Pattern.compile(
             "^(?: (?:shaft|fibre|fiber|blade|framed?))?[ -](?:paddles?(?! ?board)|oars?|shaft|seats?|trailers?|frame|cart|trolley|fins?|trim|gunwales?|thwarts?|floor|rack|shed|rudder|bottom|helmet)\\b");
 
     private static final Pattern INFLATABLE =
             Pattern.compile("\\b(?:inflatable|blow[- ]?up|drop[- ]?stitch|i-?sup)\\b");
     private static final Pattern BOARD = Pattern.compile("\\b(?:i-?sup|sup|paddle ?boards?|stand[- ]?up paddle)\\b");
-    private static final Pattern KAYAK = Pattern.compile("\\bkayaks?\\b");
+    private static final Pattern KAYAK = Pattern.compile("\\b(?:kayaks?|canoes?)\\b");
 
     private record Rule(String code, Pattern words, Certainty certainty, String note) {
         static Rule plain(String code, String words) {
@@ -35,7 +36,7 @@ final class Words {
             "pedal",
             "pedal(?:s|ling)?[ -]?(?:drive|kayak|boat|yak|craft|powered|driven)|pedal sit|propeller pedals|fin pedals|pedals?\\b");
     private static final List<Rule> HULLS = List.of(
-            Rule.plain("sot", "sit[- ]?on[- ]?tops?\\b|sot\\b"),
+            Rule.plain("sot", "sit[- ]?on[- ]?tops?\\b|sit[- ]on kayak|sot\\b"),
             Rule.plain("sink", "sit[- ]?in(?:side)?\\b|sit[- ]?insides?\\b|sink kayak\\b"),
             Rule.plain("canoe", "canoe\\b|canoes\\b"),
             Rule.plain("row", "row(?:ing)?[ -]?boat|row(?:ing)? (?:dinghy|skiff|shell|scull)|rowboat|jon boat"));
@@ -67,7 +68,7 @@ final class Words {
             Rule.plain("aramid", "aramid\\b"),
             Rule.plain("frp", "fib(?:re|er)[- ]?glass|grp\\b|frp\\b|glass[- ]?fib(?:re|er)"),
             Rule.plain("alu", "alumini?um\\b|alu\\b|tin boat"),
-            Rule.plain("wood", "wood(?:en)?\\b|cedar|plywood|mahogany|marine ply\\b|strip[- ]?built"),
+            Rule.plain("wood", "wood(?:en)?\\b|timber\\b|larch|spruce|cedar|ply(?:wood)?\\b|mahogany|marine ply\\b|strip[- ]?built"),
             Rule.noted(
                     "pe1",
                     "poly(?:ethylene|ethene)?\\b|roto[- ]?mou?ld(?:ed)?|plastic\\b|hdpe\\b|lldpe\\b",
@@ -196,6 +197,7 @@ final class Words {
             String before = source.sentenceBefore(matcher.start(), 45);
             if (!ELSEWHERE.matcher(before).find()
                     && !DENIED.matcher(before).find()
+                    && !LEFT_OUT.matcher(source.sentenceAfter(matcher.end(), 24)).find()
                     && !PART_AFTER
                             .matcher(source.sentenceAfter(matcher.end(), 24))
                             .find()) {
