@@ -22,7 +22,7 @@ final class Gear {
             Item.of("vest", "pfds?\\b|life ?(?:jackets?|vests?)\\b|vests?\\b|buoyancy aids?\\b|flotation vests?\\b"),
             Item.of("cart", "(?:kayak |canoe |launch )?carts?\\b|trolleys?\\b|dolly\\b"),
             Item.of("pump", "pumps?\\b"),
-            Item.of("rack-bars", "roof ?(?:racks?|bars?)\\b|cross ?bars?\\b|rack bars\\b"),
+            Item.of("rack-bars", "roof ?(?:racks?|bars?)\\b(?! pads)|cross ?bars?\\b|rack bars\\b"),
             Item.of(
                     "cradle-straps",
                     "cradles?\\b|cam straps?\\b|straps?\\b|tie[- ]?downs?\\b|j[- ]?(?:bars?|racks?|hooks?)\\b"),
@@ -46,7 +46,8 @@ final class Gear {
     private static final Pattern DENIAL = Pattern.compile(
             "\\b(?:no|not|without|w/o|excluding|excludes?|excl|minus|lacks?|lacking|doesn't|does not|don't|needs?|missing|sans|never|nor|buy|bring|wanted|want|swap|trade)\\b");
     private static final Pattern DENIED_AFTER = Pattern.compile(
-            "^(?: ?(?:and|&|or|nor) (?:\\w{1,12} ){0,2}\\w{1,12})? ?(?:is |are |was |were )?(?:: ?)?(?:no\\b(?! \\w)|not (?:for sale|incl|part)|sold separately|extra|available|gone|missing|excluded|(?:at |for )(?:an )?(?:extra|additional)|needed|required|can be |to borrow|[$£€]\\d{1,3} (?:each|extra|more)|[$£€]\\d{1,2}(?![\\d.,]*\\d))");
+            "^(?: ?(?:and|&|or|nor) (?:\\w{1,12} ){0,2}\\w{1,12})? ?(?:is |are |was |were )?(?:: ?)?(?:no\\b(?! \\w)|not (?:for sale|incl|part)|sold separately|extra|available|gone|missing|excluded|(?:at |for )(?:an )?(?:extra|additional)|needed|required|can be |to borrow|stays? with|(?:is|are) staying|[$£€]\\d{1,3} (?:each|extra|more)|[$£€]\\d{1,2}(?![\\d.,]*\\d))");
+    private static final Pattern INCLUDED_AFTER = Pattern.compile("^ ?\\(?(?:is |are )?included\\b");
     private static final Pattern ALTERNATIVE = Pattern.compile("\\b(?:or|nor)\\b");
     private static final Pattern MERE_SEAT =
             Pattern.compile("\\b(?:behind|under|torn|broken|worn|missing|new|in|front|rear|car|\\d|two)(?: the| a)? $");
@@ -98,6 +99,9 @@ final class Gear {
                 || DENIED_AFTER.matcher(after).find()) {
             return false;
         }
+        if (INCLUDED_AFTER.matcher(after).find()) {
+            return true;
+        }
         if (item.code.equals("seat") && MERE_SEAT.matcher(before).find()) {
             return false;
         }
@@ -112,7 +116,7 @@ final class Gear {
         String reach = before;
         Matcher turn = TURN.matcher(before);
         while (turn.find()) {
-            if (!before.substring(0, turn.start()).matches("(?s).*\\b(?:not|doesn't|does not|don't) $")) {
+            if (!before.substring(0, turn.start()).matches("(?s).*\\b(?:not|doesn't|does not|don't) (?:come )?$")) {
                 reach = before.substring(turn.end());
             }
         }

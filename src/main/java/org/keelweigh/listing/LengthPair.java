@@ -46,6 +46,9 @@ record LengthPair(double lengthM, double beamM, String note) {
 
     private static double guessedUnit(String number) {
         double value = WrittenNumber.of(number).asMoney();
+        if (value >= Lengths.SHORTEST_M && value <= Lengths.LONGEST_M && !number.matches("\\d+")) {
+            return 1;
+        }
         return value >= 1500 ? 0.001 : value >= 150 ? 0.01 : Double.NaN;
     }
 }

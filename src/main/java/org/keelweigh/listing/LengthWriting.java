@@ -15,7 +15,7 @@ final class LengthWriting {
     static final double INCH_M = 0.0254;
 
     private static final String NUMBER = WrittenNumber.PATTERN;
-    private static final String NOT_INSIDE_NUMBER = "(?<![\\d.,$£€])";
+    private static final String NOT_INSIDE_NUMBER = "(?<![\\d$£€])(?<!\\d[.,])";
 
     /** The apostrophe is no foot mark before three digits, where it marks thousands. */
     private static final String FOOT = "(?:'(?!'|\\d{3})|-?(?:ft|feet|foot)(?:er)?\\b)";
@@ -29,8 +29,7 @@ final class LengthWriting {
 
     /** Feet with inches; bare inches straight after an apostrophe (10'6) or before a pause (12ft 4). */
     private static final String FEET_INCHES = "(?<feet>\\d{1,2}) ?(?:" + FOOT
-            + "\\.? ?-? ?(?<inches>\\d{1,2}(?:\\.\\d{1,2})?)" + FRACTION + " ?" + INCH
-            + "|'(?<tight>\\d{1,2})(?![\\d.])"
+            + "\\.? ?-? ?(?<inches>\\d{1,2}(?:\\.\\d{1,2})?)" + FRACTION + " ?(?:\"|''|-?inch(?:es)?\\b|-?in\\b)|'(?<tight>\\d{1,2})(?![\\d.])"
             + "|-?(?:ft|feet|foot) ?(?<loose>\\d{1,2})" + PAUSE + ")";
 
     private static final String METRIC = "mm\\b|cms?\\b|m\\b|met(?:re|er)s?\\b|mtrs?\\b";

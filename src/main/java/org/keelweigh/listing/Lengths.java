@@ -21,9 +21,9 @@ final class Lengths {
             "^[ -]?(?:[a-z]{1,10} )?(?:paddles?(?! ?board)|oars?|leash|rope|"
                     + "line|chain|deep|thick|tall|high|trailers?|shaft|away|from|of rope|hatch|cockpit|wheels?|waves?|draft|draught|depth|inseam)\\b");
     private static final Pattern LENGTH_WORD =
-            Pattern.compile("\\b(?:length|loa|lg|l)\\b[^a-z]{0,3}(?:is |of |about |approx\\.? |overall )?$");
+            Pattern.compile("\\b(?:length|loa|lg|l)\\b[^a-z\\d]{0,24}(?:is |of |about |approx\\.? |overall )?$");
     private static final Pattern BEAM_WORD =
-            Pattern.compile("\\b(?:beam|width|breadth|w|b)\\b[^a-z/]{0,3}(?:is |of |about |approx\\.? )?$");
+            Pattern.compile("\\b(?:beam|width|breadth|w|b)\\b[^a-z/\\d]{0,24}(?:is |of |about |approx\\.? )?$");
     private static final Pattern LONG_AFTER = Pattern.compile("^[ -]?(?:in )?(?:long|length|loa)\\b");
     private static final Pattern WIDE_AFTER = Pattern.compile("^[ -]?(?:in )?(?:wide|beam|width|across)\\b");
     private static final Pattern BOAT_AFTER = Pattern.compile(
@@ -31,7 +31,7 @@ final class Lengths {
 
     private final Source source;
     private final List<Found> found = new ArrayList<>();
-    private final List<Span> spans = new ArrayList<>();
+    private final Claims claims = new Claims();
 
     private Lengths(Source source) {
         this.source = source;
@@ -49,8 +49,8 @@ final class Lengths {
     }
 
     /** Every stretch that is a length, wanted or not. */
-    List<Span> spans() {
-        return spans;
+    Claims claims() {
+        return claims;
     }
 
     List<Proposal> proposals() {
@@ -81,7 +81,7 @@ final class Lengths {
         Matcher at = LengthWriting.PAIR.matcher(source.plain());
         while (at.find()) {
             LengthPair.of(at).ifPresent(pair -> {
-                spans.add(new Span(at.start(), at.end()));
+                claims.claim(at.start(), at.end());
                 found.add(new Found(Fact.LENGTH_M, pair.lengthM(), at.start(), at.end(), 3, pair.note()));
                 found.add(new Found(Fact.BEAM_M, pair.beamM(), at.start(), at.end(), 3, pair.note()));
             });
@@ -91,8 +91,8 @@ final class Lengths {
     private void singles() {
         Matcher one = LengthWriting.ONE.matcher(source.plain());
         while (one.find()) {
-            if (Span.free(spans, one.start(), one.end())) {
-                spans.add(new Span(one.start(), one.end()));
+            if (claims.free(one.start(), one.end())) {
+                claims.claim(one.start(), one.end());
                 LengthWriting.one(one, NARROWEST_M, LONGEST_M)
                         .ifPresent(metres -> judge(metres, one.start(), one.end(), doubt(one)));
             }
@@ -108,7 +108,7 @@ final class Lengths {
     private void spelt() {
         Matcher words = LengthWriting.SPELT.matcher(source.plain());
         while (words.find()) {
-            spans.add(new Span(words.start(), words.end()));
+            claims.claim(words.start(), words.end());
             judge(LengthWriting.spelt(words), words.start(), words.end(), "");
         }
     }
@@ -127,7 +127,7 @@ final class Lengths {
     }
 
     private void judge(double metres, int start, int end, String note) {
-        String before = source.clauseBefore(start, 30, 0);
+        String before = source.clauseBefore(start, 40, 0);
         String after = source.clauseAfter(end, 40);
         if (OTHER_BEFORE.matcher(before).find() || OTHER_AFTER.matcher(after).find()) {
             return;

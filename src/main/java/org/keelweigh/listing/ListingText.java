@@ -27,10 +27,11 @@ public final class ListingText {
         Source source = Source.of(listing);
         Lengths lengths = Lengths.in(source);
         Masses masses = Masses.in(source);
-        List<Span> taken = new ArrayList<>(lengths.spans());
-        taken.addAll(masses.spans());
+        Claims taken = new Claims();
+        taken.claim(lengths.claims());
+        taken.claim(masses.claims());
         Prices prices = Prices.in(source, taken);
-        taken.addAll(prices.spans());
+        taken.claim(prices.claims());
 
         List<Proposal> proposals = new ArrayList<>(lengths.proposals());
         proposals.addAll(masses.proposals());

@@ -18,13 +18,13 @@ final class Masses {
     private static final double SMALLEST_LOAD_KG = 40;
     private static final double HEAVIEST_KG = 900;
 
-    private static final Pattern MASS = Pattern.compile("(?<![\\d.,$£€])(?<number>" + WrittenNumber.PATTERN
+    private static final Pattern MASS = Pattern.compile("(?<![\\d$£€])(?<!\\d[.,])(?<number>" + WrittenNumber.PATTERN
             + ")(?:ish|\\+)? ?-?(?<unit>lbs?\\b|pounds?\\b|#|kgs?\\b|kilos?\\b|kilograms?\\b|stone\\b)");
 
     private static final String LOAD =
             "capacity|load|payload|carr(?:y|ies)|holds?|supports?|up to|max(?:imum)?|rated|"
                     + "(?:weight|user|paddler|rider) limit|limit|takes up";
-    private static final Pattern LOAD_BEFORE = Pattern.compile("\\b(?:" + LOAD + ")\\b(?:[^,;]{0,22})$");
+    private static final Pattern LOAD_BEFORE = Pattern.compile("\\b(?:" + LOAD + ")\\b(?:[^,;]{0,26})$");
     private static final Pattern LOAD_AFTER = Pattern.compile(
             "^[^,;\\d]{0,14}?\\b(?:capacity|load|payload|max(?:imum)?|(?:weight|user|paddler|rider) limit|limit|rated|rating)\\b");
     private static final Pattern HULL_BEFORE =
@@ -42,11 +42,13 @@ final class Masses {
     private static final Pattern MONEY_BEFORE =
             Pattern.compile("\\b(?:asking|price|paid|cost|sell(?:ing)? for|sale|offers?)\\b[^,;]{0,12}$");
 
+    private static final Pattern MONEY_AFTER = Pattern.compile("^ ?(?:ono\\b|obo\\b|or near|or best|firm\\b)");
+
     private record Found(Fact fact, double kg, int start, int end, int score, String note) {}
 
     private final Source source;
     private final List<Found> found = new ArrayList<>();
-    private final List<Span> spans = new ArrayList<>();
+    private final Claims claims = new Claims();
 
     private Masses(Source source) {
         this.source = source;
@@ -63,8 +65,8 @@ final class Masses {
         return masses;
     }
 
-    List<Span> spans() {
-        return spans;
+    Claims claims() {
+        return claims;
     }
 
     List<Proposal> proposals() {
@@ -90,10 +92,10 @@ final class Masses {
         String before = source.clauseBefore(mass.start(), 40, floor);
         String after = source.clauseAfter(mass.end(), 30);
         if (mass.group("unit").startsWith("pound")
-                && MONEY_BEFORE.matcher(before).find()) {
+                && (MONEY_BEFORE.matcher(before).find() || MONEY_AFTER.matcher(after).find())) {
             return;
         }
-        spans.add(new Span(mass.start(), mass.end()));
+        claims.claim(mass.start(), mass.end());
         OptionalDouble kg = WrittenNumber.of(mass.group("number"))
                 .within(kilogramsPer(mass.group("unit")), LIGHTEST_KG, HEAVIEST_KG);
         if (kg.isEmpty()

@@ -23,7 +23,7 @@ final class Prices {
             "asking(?: price)?|price(?:d)?(?: is| at)?|sell(?:ing)? for|selling at|like|want|take|"
                     + "accept|looking for|now|firm at|paid|cost|retail(?: was)?|rrp|msrp|was|reduced to|yours for|(?:goes?|let it go|letting it go) for|bought (?:it )?for|new|offers (?:over|around)";
     private static final String ENDING =
-            "obo\\b|ono\\b|o\\.n\\.o|or best|or nearest|firm\\b|vb\\b|neg\\b|for (?:her|him|it|the lot|everything|both)\\b";
+            "obo\\b|ono\\b|o\\.n\\.o|or best|or near(?:est)?|firm\\b|vb\\b|neg\\b|for (?:her|him|it|the lot|everything|both)\\b";
     private static final Pattern AMOUNT =
             Pattern.compile("(?:\\b(?<label>" + LABEL + ")[: ]{1,3}(?:over |around |about |only |price )?)?"
                     + "(?<before>" + SYMBOL + ")? ?(?<![\\d.,'/-])(?<number>" + WrittenNumber.MONEY_PATTERN
@@ -31,16 +31,16 @@ final class Prices {
                     + SYMBOL + "|" + WORD + ")? {0,2}(?<ending>" + ENDING + ")?");
 
     private static final Pattern NEW_WORD = Pattern.compile(
-            "\\b(?:paid|costs?|retail\\w*|rrp|msrp|originally|new|list price|bought (?:it )?for|worth)\\b");
+            "\\b(?:paid|costs?|retail\\w*|rrp|msrp|originally|new|list price|bought (?:it )?for|worth|replacement|replacing)\\b");
     private static final Pattern NOT_NEW = Pattern.compile("\\b(?:like|as|nearly|almost|good as) new\\b");
     private static final Pattern NEW_AFTER = Pattern.compile("^ ?(?:brand )?new\\b(?! (?:paddle|seat|battery|cart))");
     private static final Pattern OLD_WORD = Pattern.compile("\\b(?:was|reduced from|down from|previously)\\b");
     private static final Pattern ASKING_WORD = Pattern.compile(
-            "\\b(?:asking|price|now|sell\\w*|reduced to|for|firm|accept|take|yours|want|like|looking for)\\b");
+            "\\b(?:asking|price|now|only|sell\\w*|reduced to|for|firm|accept|take|yours|want|like|looking for)\\b");
     private static final Pattern OTHER_BEFORE = Pattern.compile(
             "\\b(?:deposit|delivery|shipping|postage|extra|save|each|per|tax|licen[cs]e|registration)\\b[^,;]{0,12}$");
     private static final Pattern OTHER_AFTER = Pattern.compile(
-            "^ ?(?:deposit|delivery|shipping|to hold|extra|per\\b|an hour|worth|off\\b|postage|for (?:the )?(?:paddle|cart|delivery|trailer))");
+            "^ ?(?:deposit|delivery|shipping|to hold|extra|more\\b|per\\b|an hour|worth|off\\b|postage|for (?:the )?(?:paddle|cart|delivery|trailer))");
     private static final Pattern GEAR_BEFORE =
             Pattern.compile("\\b(?:vests?|paddles?|trolleys?|carts?|pumps?|seats?|covers?|bars|cradles?)\\b[^,;]{0,10}$");
     private static final Pattern EACH_AFTER = Pattern.compile("^ ?(?:each|apiece|more|extra)\\b");
@@ -75,16 +75,16 @@ final class Prices {
             Role role, double amount, @Nullable String currency, int start, int end, int score, String note) {}
 
     private final Source source;
-    private final List<Span> taken;
+    private final Claims taken;
     private final List<Found> found = new ArrayList<>();
-    private final List<Span> spans = new ArrayList<>();
+    private final Claims claims = new Claims();
 
-    private Prices(Source source, List<Span> taken) {
+    private Prices(Source source, Claims taken) {
         this.source = source;
         this.taken = taken;
     }
 
-    static Prices in(Source source, List<Span> taken) {
+    static Prices in(Source source, Claims taken) {
         Prices prices = new Prices(source, taken);
         Matcher amount = AMOUNT.matcher(source.plain());
         int floor = 0;
@@ -96,8 +96,8 @@ final class Prices {
         return prices;
     }
 
-    List<Span> spans() {
-        return spans;
+    Claims claims() {
+        return claims;
     }
 
     List<Proposal> proposals() {
@@ -147,7 +147,7 @@ final class Prices {
         String currency = code(at.group("before") != null ? at.group("before") : at.group("after"));
         String label = at.group("label");
         if (currency == null && label == null && at.group("ending") == null
-                || !Span.free(taken, at.start("number"), end)) {
+                || !taken.free(at.start("number"), end)) {
             return false;
         }
         WrittenNumber number = WrittenNumber.of(at.group("number"));
@@ -160,7 +160,7 @@ final class Prices {
                                 || NOT_MONEY_AFTER.matcher(after).find())) {
             return false;
         }
-        spans.add(new Span(start, end));
+        claims.claim(start, end);
         String note = number.ambiguous() && currency == null ? "The comma or point is read as a thousands mark." : "";
         assign(
                 amount,

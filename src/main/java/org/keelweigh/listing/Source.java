@@ -21,9 +21,15 @@ record Source(String original, String plain) {
         String original = listing.length() > LONGEST_READ ? listing.substring(0, LONGEST_READ) : listing;
         StringBuilder plain = new StringBuilder(original.length());
         for (int i = 0; i < original.length(); i++) {
-            plain.append(plain(original.charAt(i)));
+            plain.append(leader(original, i) ? ' ' : plain(original.charAt(i)));
         }
         return new Source(original, plain.toString());
+    }
+
+    /** Dots that lead from a label to its figure. */
+    private static boolean leader(String text, int i) {
+        return text.charAt(i) == '.'
+                && (i > 0 && text.charAt(i - 1) == '.' || i + 1 < text.length() && text.charAt(i + 1) == '.');
     }
 
     private static char plain(char c) {

@@ -66,7 +66,7 @@ final class Words {
             Rule.plain("ds", "drop[- ]?stitch"),
             Rule.plain("carbon", "carbon(?:[- ]?fib(?:re|er))?\\b"),
             Rule.plain("aramid", "aramid\\b"),
-            Rule.plain("frp", "fib(?:re|er)[- ]?glass|grp\\b|frp\\b|glass[- ]?fib(?:re|er)"),
+            Rule.plain("frp", "fib(?:re|er)[- ]?glass|polyester\\b|vinyl ?ester\\b|grp\\b|frp\\b|glass[- ]?fib(?:re|er)"),
             Rule.plain("alu", "alumini?um\\b|alu\\b|tin boat"),
             Rule.plain("wood", "wood(?:en)?\\b|timber\\b|larch|spruce|cedar|ply(?:wood)?\\b|mahogany|marine ply\\b|strip[- ]?built"),
             Rule.noted(

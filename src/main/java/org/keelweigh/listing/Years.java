@@ -29,7 +29,7 @@ final class Years {
             "\\b" + COUNT + "[ -]?(?<unit>yrs?|years?|seasons?|months?|mths?)[ -]?(?<how>old|of age|young|ago)\\b");
     private static final Pattern CHILD_AFTER =
             Pattern.compile("^ ?(?:son|daughter|kids?|boy|girl|child|dog|lad|twins|grand\\w{1,8}|and up)\\b");
-    private static final Pattern BOUGHT = Pattern.compile("\\b(?:bought|purchased|got|new)\\b");
+    private static final Pattern BOUGHT = Pattern.compile("\\b(?:bought|purchased|got|new|paid)\\b");
     private static final Map<String, Integer> SPELT = Map.ofEntries(
             Map.entry("one", 1),
             Map.entry("two", 2),
@@ -48,14 +48,14 @@ final class Years {
     private record Found(int year, int start, int end, int score, String note) {}
 
     private final Source source;
-    private final List<Span> taken;
+    private final Claims taken;
 
-    private Years(Source source, List<Span> taken) {
+    private Years(Source source, Claims taken) {
         this.source = source;
         this.taken = taken;
     }
 
-    static List<Proposal> in(Source source, List<Span> taken) {
+    static List<Proposal> in(Source source, Claims taken) {
         Years years = new Years(source, taken);
         List<Proposal> proposals = new ArrayList<>();
         years.modelYear(proposals);
@@ -67,7 +67,7 @@ final class Years {
         List<Found> found = new ArrayList<>();
         Matcher year = YEAR.matcher(source.plain());
         while (year.find()) {
-            if (Span.free(taken, year.start(), year.end())) {
+            if (taken.free(year.start(), year.end())) {
                 judge(year, found);
             }
         }

@@ -29,7 +29,7 @@ class ListingCorpusTests {
 
     // floors lie a little under the shares measured; see docs/method/listing-text.md
     @ParameterizedTest
-    @CsvSource({"t,32,0.95,0.95", "h,15,0.95,0.95", "f,15,0.9,0.9", "g,10,0.5,0.5"})
+    @CsvSource({"t,32,0.95,0.95", "h,15,0.95,0.95", "f,15,0.9,0.9", "g,10,0.85,0.9"})
     void recognisesTheShareWrittenDown(String set, int listings, double recall, double precision) throws IOException {
         Map<String, List<Expected>> expected = expected(set);
         assertThat(expected.size()).isGreaterThanOrEqualTo(listings - 1);
