@@ -62,7 +62,8 @@ class BeliefPropertyTests {
                             random.nextBoolean() ? 0 : 0.05 * random.nextDouble()));
             for (int j = 0; j < causeCount; j++) {
                 if (random.nextInt(3) > 0) {
-                    influences.add(new Influence("cause" + j, id, 1 + 2 * random.nextDouble(), 1 + 9 * random.nextDouble()));
+                    double minor = 1 + 2 * random.nextDouble();
+                    influences.add(new Influence("cause" + j, id, minor, minor * (1 + 3 * random.nextDouble())));
                 }
             }
             if (random.nextBoolean()) {
@@ -76,7 +77,7 @@ class BeliefPropertyTests {
         return new Reliability(0.1 + 0.85 * random.nextDouble(), 0.01 + 0.1 * random.nextDouble());
     }
 
-    @Property(tries = 60)
+    @Property(tries = 25)
     void agreesWithListingEveryWorld(@ForAll long seed, @ForAll @IntRange(max = 4) int causes) {
         Made made = made(seed, causes, 3);
         BruteForce naive = new BruteForce(made.causes(), made.signals(), made.checks(), made.influences());
@@ -130,7 +131,7 @@ class BeliefPropertyTests {
         }
     }
 
-    /** With no other evidence all effects raise faults, so a worse report can only raise every cause that bears on it. */
+    /** Every effect here raises major faults at least as much as minor ones, so a major one can only speak for the causes. */
     @Property(tries = 100)
     void believesMoreOfACauseTheWorseACheckOfItComesOut(
             @ForAll long seed, @ForAll @DoubleRange(min = 0.3, max = 1) double sensitivity) {

@@ -42,11 +42,11 @@ final class BruteForce {
     private double[] base(String check) {
         OutcomeChances wanted = priors.get(check);
         double[] base = {1, 1, 1, 1};
-        for (int round = 0; round < 200; round++) {
+        for (int round = 0; round < 60; round++) {
             for (int o = 1; o < 4; o++) {
                 double low = 0;
-                double high = 1e3;
-                for (int step = 0; step < 80; step++) {
+                double high = 10;
+                for (int step = 0; step < 60; step++) {
                     base[o] = (low + high) / 2;
                     if (marginal(check, base, o) < wanted.of(GRADES[o])) {
                         low = base[o];
