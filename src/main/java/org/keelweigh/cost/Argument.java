@@ -11,7 +11,8 @@ import org.keelweigh.quantity.Estimate;
  * @param cost what it costs, money; its low is at least 0
  * @param off what it may take off the price; absent until {@link Negotiation#weigh} has weighed it
  */
-public record Argument(String label, Basis basis, Estimate cost, @Nullable Estimate off) {
+public record Argument(
+        String label, Basis basis, Estimate cost, @Nullable Estimate off) {
 
     /** How well an argument stands. */
     public enum Basis {

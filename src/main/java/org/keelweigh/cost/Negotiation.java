@@ -143,7 +143,8 @@ public final class Negotiation {
         }
         List.of("listed-per-week", "listed-most", "off-season", "rivals", "cash-today", "repair-private")
                 .forEach(this::figure);
-        List.of("repair-shop", "suspected", "missing-kit", "opening", "opening-least").forEach(this::figure);
+        List.of("repair-shop", "suspected", "missing-kit", "opening", "opening-least")
+                .forEach(this::figure);
         Amounts.requirePositive("spread accept-sd", likely("accept-sd"));
     }
 

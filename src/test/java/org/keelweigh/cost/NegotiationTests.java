@@ -30,8 +30,7 @@ class NegotiationTests {
         "PRIVATE, 5, 5, 3, false, 0.96",
         "PRIVATE, 5, 5, 0, true, 0.90"
     })
-    void expectsThePaidShare(
-            SellerKind seller, int days, Integer month, int buyers, boolean cash, double share) {
+    void expectsThePaidShare(SellerKind seller, int days, Integer month, int buyers, boolean cash, double share) {
         assertThat(SHIPPED.paidShare(new Dealing(seller, days, month, buyers, cash))
                         .likely())
                 .isCloseTo(share, within(1e-9));
@@ -92,8 +91,14 @@ class NegotiationTests {
                         new Argument("no life jacket", Argument.Basis.MISSING_KIT, cost, null)),
                 SellerKind.PRIVATE);
         assertThat(weighed.get(0).off()).isEqualTo(new Estimate(30, 60, 100));
-        assertThat(weighed.get(1).off()).isNotNull().extracting(Estimate::likely).isEqualTo(0.25 * 125);
-        assertThat(weighed.get(2).off()).isNotNull().extracting(Estimate::likely).isEqualTo(35.0);
+        assertThat(weighed.get(1).off())
+                .isNotNull()
+                .extracting(Estimate::likely)
+                .isEqualTo(0.25 * 125);
+        assertThat(weighed.get(2).off())
+                .isNotNull()
+                .extracting(Estimate::likely)
+                .isEqualTo(35.0);
         assertThat(SHIPPED.weigh(weighed, SellerKind.SHOP).getFirst().off())
                 .isNotNull()
                 .extracting(Estimate::likely)
