@@ -23,7 +23,9 @@ record Charge(PriceItem item, Estimate each, boolean ofPrice, Driver driver, dou
     }
 
     boolean launchFee() {
-        return item.rule() == PriceRule.OUTING && item.unit() == PriceItem.Unit.MONEY && item.when() == Need.LAUNCH_FEES;
+        return item.rule() == PriceRule.OUTING
+                && item.unit() == PriceItem.Unit.MONEY
+                && item.when() == Need.LAUNCH_FEES;
     }
 
     boolean pass() {

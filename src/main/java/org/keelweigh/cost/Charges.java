@@ -70,7 +70,8 @@ final class Charges {
     private Charge charge(PriceItem item, double count) {
         Estimate override = facts.overrides().get(item.id());
         PriceItem used = override == null ? item : item.withEach(override, "typed amount in place of the price book's");
-        boolean money = override != null || item.unit() == PriceItem.Unit.MONEY;
+        boolean typedResale = override != null && item.unit() == PriceItem.Unit.TIMES_CURVE;
+        boolean money = typedResale || item.unit() == PriceItem.Unit.MONEY;
         boolean ofPrice = !money && item.unit() == PriceItem.Unit.PERCENT_OF_PRICE;
         Estimate each = money ? used.each() : used.each().times(scale(item));
         Charge.Driver driver =

@@ -40,4 +40,9 @@ public record CostLine(
     public CostLine {
         flows = List.copyOf(flows);
     }
+
+    CostLine ranging(double mean, double least, double most) {
+        return new CostLine(
+                id, label, group, timing, each, count, income, flows, total, presentValue, mean, least, most, why);
+    }
 }

@@ -75,7 +75,9 @@ public final class CostSampler {
      * @param depreciation how boats lose value
      */
     public static CostSampler of(OwnershipFacts facts, PriceBook book, Depreciation depreciation) {
-        double sigma = depreciation.curve(facts.kind(), facts.material(), facts.drive()).sigma();
+        double sigma = depreciation
+                .curve(facts.kind(), facts.material(), facts.drive())
+                .sigma();
         return new CostSampler(facts, Charges.of(facts, book, depreciation), sigma);
     }
 

@@ -46,7 +46,8 @@ public final class Depreciation {
      */
     public static Depreciation read(Catalogue catalogue) {
         Map<String, RetentionCurve> curves = new HashMap<>();
-        for (RetentionCurve each : catalogue.table("retention.csv").unique("curve").map(RetentionCurve::read)) {
+        for (RetentionCurve each :
+                catalogue.table("retention.csv").unique("curve").map(RetentionCurve::read)) {
             curves.put(each.name(), each);
         }
         Table choiceTable = catalogue.table("retention-choice.csv");

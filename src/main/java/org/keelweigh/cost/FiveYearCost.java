@@ -68,7 +68,10 @@ public record FiveYearCost(List<CostLine> lines, int horizonYears, DiscountRate 
 
     /** Tells what the boat likely fetches at the end, before the cost of selling it; undiscounted. */
     public double resale() {
-        return -lines.stream().filter(CostLine::income).mapToDouble(CostLine::total).sum();
+        return -lines.stream()
+                .filter(CostLine::income)
+                .mapToDouble(CostLine::total)
+                .sum();
     }
 
     /**

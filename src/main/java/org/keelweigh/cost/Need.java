@@ -91,8 +91,7 @@ public enum Need implements Coded {
                     ABS_FOAM,
                     ALUMINIUM,
                     DROP_STITCH,
-                    COATED_TUBES ->
-                BUILD_SIMPLE;
+                    COATED_TUBES -> BUILD_SIMPLE;
         };
     }
 }

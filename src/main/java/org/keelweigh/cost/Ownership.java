@@ -8,6 +8,8 @@ import org.keelweigh.quantity.Estimate;
 /** Adds up what owning a boat costs. */
 public final class Ownership {
 
+    private static final int MIDPOINTS = 64;
+
     private Ownership() {}
 
     /**
@@ -20,22 +22,46 @@ public final class Ownership {
      * @throws IllegalArgumentException if a typed cost has the id of a price-book item that counts already
      */
     public static FiveYearCost cost(OwnershipFacts facts, PriceBook book, Depreciation depreciation) {
-        List<Charge> charges = cheaperLaunch(Charges.of(facts, book, depreciation), facts.outingsPerYear());
-        List<CostLine> lines =
-                charges.stream().map(each -> line(each, facts)).toList();
+        List<Charge> charges = Charges.of(facts, book, depreciation);
+        Optional<Charge> fee = charges.stream().filter(Charge::launchFee).findFirst();
+        Optional<Charge> pass = charges.stream().filter(Charge::pass).findFirst();
+        List<CostLine> lines = new ArrayList<>();
+        for (Charge each : charges) {
+            boolean launching = each.launchFee() || each.pass();
+            if (!launching || fee.isEmpty() || pass.isEmpty()) {
+                lines.add(line(each, facts));
+            } else if (each.launchFee()) {
+                lines.add(launching(each, pass.get(), facts));
+            }
+        }
         return new FiveYearCost(lines, facts.horizonYears(), facts.rate(), facts.outingsPerYear());
     }
 
-    private static List<Charge> cheaperLaunch(List<Charge> charges, double outings) {
-        Optional<Charge> fee = charges.stream().filter(Charge::launchFee).findFirst();
-        Optional<Charge> pass = charges.stream().filter(Charge::pass).findFirst();
-        if (fee.isEmpty() || pass.isEmpty()) {
-            return charges;
+    /** Makes the line of whatever launching is likely cheaper, with the mean, least and most of the cheaper each time. */
+    private static CostLine launching(Charge fee, Charge pass, OwnershipFacts facts) {
+        CostLine fees = line(fee, facts);
+        CostLine passes = line(pass, facts);
+        CostLine likelier = passes.total() < fees.total() ? passes : fees;
+        double years = fee.presentFactor(facts.rate());
+        double mean = years * meanCheaper(fee.each().times(facts.outingsPerYear()), pass.each());
+        return likelier.ranging(
+                mean,
+                Math.min(fees.leastPresentValue(), passes.leastPresentValue()),
+                Math.min(fees.mostPresentValue(), passes.mostPresentValue()));
+    }
+
+    /** Works out the mean of the lower of two independent amounts, by the midpoint rule in both chances. */
+    private static double meanCheaper(Estimate one, Estimate other) {
+        PertTable ones = new Pert(one).table();
+        PertTable others = new Pert(other).table();
+        double sum = 0;
+        for (int i = 0; i < MIDPOINTS; i++) {
+            double x = ones.quantile((i + 0.5) / MIDPOINTS);
+            for (int j = 0; j < MIDPOINTS; j++) {
+                sum += Math.min(x, others.quantile((j + 0.5) / MIDPOINTS));
+            }
         }
-        boolean passWins =
-                pass.get().each().likely() < fee.get().each().likely() * outings;
-        Charge dropped = passWins ? fee.get() : pass.get();
-        return charges.stream().filter(each -> each != dropped).toList();
+        return sum / (MIDPOINTS * MIDPOINTS);
     }
 
     private static CostLine line(Charge charge, OwnershipFacts facts) {

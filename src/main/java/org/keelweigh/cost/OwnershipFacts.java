@@ -25,8 +25,8 @@ import org.keelweigh.quantity.Estimate;
  * @param waterKm kilometres to the water, one way; 0 leaves the drives out, which are the same for every boat
  * @param hardWater whether it is used in salt or sand, where drives want service sooner
  * @param typed costs that a person or a finding gave: repairs known and expected, a chosen cart
- * @param overrides typed amounts by price-book id that stand in for the book's; for {@code resale} and others in
- *     percentages, money as well
+ * @param overrides typed amounts by price-book id that stand in for the book's, in the same unit, such as a sales tax
+ *     in per cent; a typed {@code resale} is money
  * @param horizonYears years of ownership, 1..30
  * @param rate real discount rate
  */
@@ -104,15 +104,45 @@ public record OwnershipFacts(
     /** Makes the same facts at another price. */
     public OwnershipFacts withPrice(double other) {
         return new OwnershipFacts(
-                kind, material, drive, other, priceNew, ageYears, conditionAtEnd, discontinuedDrive, needs,
-                outingsPerYear, fetchKm, waterKm, hardWater, typed, overrides, horizonYears, rate);
+                kind,
+                material,
+                drive,
+                other,
+                priceNew,
+                ageYears,
+                conditionAtEnd,
+                discontinuedDrive,
+                needs,
+                outingsPerYear,
+                fetchKm,
+                waterKm,
+                hardWater,
+                typed,
+                overrides,
+                horizonYears,
+                rate);
     }
 
     /** Makes the same facts with other needs. */
     public OwnershipFacts withNeeds(Map<Need, Integer> other) {
         return new OwnershipFacts(
-                kind, material, drive, price, priceNew, ageYears, conditionAtEnd, discontinuedDrive, other,
-                outingsPerYear, fetchKm, waterKm, hardWater, typed, overrides, horizonYears, rate);
+                kind,
+                material,
+                drive,
+                price,
+                priceNew,
+                ageYears,
+                conditionAtEnd,
+                discontinuedDrive,
+                other,
+                outingsPerYear,
+                fetchKm,
+                waterKm,
+                hardWater,
+                typed,
+                overrides,
+                horizonYears,
+                rate);
     }
 
     /**
@@ -125,29 +155,89 @@ public record OwnershipFacts(
      */
     public OwnershipFacts withUse(double outings, double toSellerKm, double toWaterKm, boolean saltOrSand) {
         return new OwnershipFacts(
-                kind, material, drive, price, priceNew, ageYears, conditionAtEnd, discontinuedDrive, needs, outings,
-                toSellerKm, toWaterKm, saltOrSand, typed, overrides, horizonYears, rate);
+                kind,
+                material,
+                drive,
+                price,
+                priceNew,
+                ageYears,
+                conditionAtEnd,
+                discontinuedDrive,
+                needs,
+                outings,
+                toSellerKm,
+                toWaterKm,
+                saltOrSand,
+                typed,
+                overrides,
+                horizonYears,
+                rate);
     }
 
     /** Makes the same facts with other typed costs and amounts that stand in for the price book's. */
     public OwnershipFacts withTyped(List<PriceItem> costs, Map<String, Estimate> standIns) {
         return new OwnershipFacts(
-                kind, material, drive, price, priceNew, ageYears, conditionAtEnd, discontinuedDrive, needs,
-                outingsPerYear, fetchKm, waterKm, hardWater, costs, standIns, horizonYears, rate);
+                kind,
+                material,
+                drive,
+                price,
+                priceNew,
+                ageYears,
+                conditionAtEnd,
+                discontinuedDrive,
+                needs,
+                outingsPerYear,
+                fetchKm,
+                waterKm,
+                hardWater,
+                costs,
+                standIns,
+                horizonYears,
+                rate);
     }
 
     /** Makes the same facts over another horizon at another rate. */
     public OwnershipFacts over(int years, DiscountRate other) {
         return new OwnershipFacts(
-                kind, material, drive, price, priceNew, ageYears, conditionAtEnd, discontinuedDrive, needs,
-                outingsPerYear, fetchKm, waterKm, hardWater, typed, overrides, years, other);
+                kind,
+                material,
+                drive,
+                price,
+                priceNew,
+                ageYears,
+                conditionAtEnd,
+                discontinuedDrive,
+                needs,
+                outingsPerYear,
+                fetchKm,
+                waterKm,
+                hardWater,
+                typed,
+                overrides,
+                years,
+                other);
     }
 
     /** Makes the same facts with another state at the end. */
     public OwnershipFacts endingAs(ConditionClass state, boolean noLongerMade) {
         return new OwnershipFacts(
-                kind, material, drive, price, priceNew, ageYears, state, noLongerMade, needs, outingsPerYear, fetchKm,
-                waterKm, hardWater, typed, overrides, horizonYears, rate);
+                kind,
+                material,
+                drive,
+                price,
+                priceNew,
+                ageYears,
+                state,
+                noLongerMade,
+                needs,
+                outingsPerYear,
+                fetchKm,
+                waterKm,
+                hardWater,
+                typed,
+                overrides,
+                horizonYears,
+                rate);
     }
 
     /** Tells how often a need holds, whether told or following from the boat. */

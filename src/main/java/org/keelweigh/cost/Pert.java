@@ -75,8 +75,6 @@ public record Pert(Estimate estimate) {
     }
 
     private double mode() {
-        return estimate.certain()
-                ? 0.5
-                : (estimate.likely() - estimate.low()) / (estimate.high() - estimate.low());
+        return estimate.certain() ? 0.5 : (estimate.likely() - estimate.low()) / (estimate.high() - estimate.low());
     }
 }

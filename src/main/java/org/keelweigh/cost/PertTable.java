@@ -13,19 +13,35 @@ import org.keelweigh.quantity.Estimate;
 public final class PertTable {
 
     private static final int CELLS = 512;
+    private static final double STEP = Math.PI / 2 / CELLS;
     private static final double GAUSS = 0.5 / Math.sqrt(3);
+
+    // Logarithms at the two Gauss points of each cell and shares at the cells' ends, the same for every shape.
+    private static final double[] LOG_SINE = new double[2 * CELLS];
+    private static final double[] LOG_COSINE = new double[2 * CELLS];
+    private static final double[] SHARE = new double[CELLS + 1];
+
+    static {
+        for (int i = 0; i < 2 * CELLS; i++) {
+            double angle = (i / 2 + 0.5 + (i % 2 == 0 ? -GAUSS : GAUSS)) * STEP;
+            LOG_SINE[i] = Math.log(Math.sin(angle));
+            LOG_COSINE[i] = Math.log(Math.cos(angle));
+        }
+        for (int i = 0; i <= CELLS; i++) {
+            double sine = Math.sin(i * STEP);
+            SHARE[i] = sine * sine;
+        }
+    }
 
     private final double low;
     private final double range;
     private final double[] chance;
-    private final double[] share;
     private final int[] firstCell;
 
-    private PertTable(double low, double range, double[] chance, double[] share) {
+    private PertTable(double low, double range, double[] chance) {
         this.low = low;
         this.range = range;
         this.chance = chance;
-        this.share = share;
         this.firstCell = new int[CELLS + 1];
         int cell = 0;
         for (int i = 0; i <= CELLS; i++) {
@@ -39,22 +55,16 @@ public final class PertTable {
     static PertTable of(Pert pert) {
         double s = 2 * pert.alpha() - 1;
         double c = 2 * pert.beta() - 1;
-        double step = Math.PI / 2 / CELLS;
         double[] chance = new double[CELLS + 1];
-        double[] share = new double[CELLS + 1];
         for (int i = 0; i < CELLS; i++) {
-            double middle = (i + 0.5) * step;
-            double mass = density(middle - GAUSS * step, s, c) + density(middle + GAUSS * step, s, c);
-            chance[i + 1] = chance[i] + mass;
-            double sine = Math.sin((i + 1) * step);
-            share[i + 1] = sine * sine;
+            chance[i + 1] = chance[i] + density(2 * i, s, c) + density(2 * i + 1, s, c);
         }
         double total = chance[CELLS];
         for (int i = 0; i <= CELLS; i++) {
             chance[i] /= total;
         }
         Estimate estimate = pert.estimate();
-        return new PertTable(estimate.low(), estimate.high() - estimate.low(), chance, share);
+        return new PertTable(estimate.low(), estimate.high() - estimate.low(), chance);
     }
 
     /**
@@ -72,10 +82,10 @@ public final class PertTable {
             cell++;
         }
         double part = (p - chance[cell]) / (chance[cell + 1] - chance[cell]);
-        return low + range * (share[cell] + part * (share[cell + 1] - share[cell]));
+        return low + range * (SHARE[cell] + part * (SHARE[cell + 1] - SHARE[cell]));
     }
 
-    private static double density(double angle, double s, double c) {
-        return Math.pow(Math.sin(angle), s) * Math.pow(Math.cos(angle), c);
+    private static double density(int point, double s, double c) {
+        return Math.exp(s * LOG_SINE[point] + c * LOG_COSINE[point]);
     }
 }

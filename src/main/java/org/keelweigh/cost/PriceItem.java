@@ -87,13 +87,24 @@ public record PriceItem(
             throw new IllegalArgumentException("A typed cost cannot follow the rule " + rule.code());
         }
         return new PriceItem(
-                id, label, group, rule, everyYears, everyYears, 0, everyYears, each, Unit.MONEY, Need.ALWAYS, false,
+                id,
+                label,
+                group,
+                rule,
+                everyYears,
+                everyYears,
+                0,
+                everyYears,
+                each,
+                Unit.MONEY,
+                Need.ALWAYS,
+                false,
                 why);
     }
 
     static PriceItem read(Row row) {
-        Estimate each = new Estimate(
-                row.number("low", 0, 1e6), row.number("likely", 0, 1e6), row.number("high", 0, 1e6));
+        Estimate each =
+                new Estimate(row.number("low", 0, 1e6), row.number("likely", 0, 1e6), row.number("high", 0, 1e6));
         String source = row.text("source");
         String note = row.optional("note").map(text -> text + "; ").orElse("");
         return new PriceItem(
@@ -114,7 +125,18 @@ public record PriceItem(
 
     PriceItem withEach(Estimate other, String otherWhy) {
         return new PriceItem(
-                id, label, group, rule, everyLeast, everyMost, minPerYear, firstYear, other, unit, when, shared,
+                id,
+                label,
+                group,
+                rule,
+                everyLeast,
+                everyMost,
+                minPerYear,
+                firstYear,
+                other,
+                unit,
+                when,
+                shared,
                 otherWhy);
     }
 

@@ -38,8 +38,7 @@ public record RetentionCurve(String name, List<Double> shares, double floor, dou
             shares.add(row.number("y" + age, 0, 1.5));
         }
         row.text("source");
-        return new RetentionCurve(
-                row.text("curve"), shares, row.number("floor", 0, 1e6), row.number("sigma", 0, 1));
+        return new RetentionCurve(row.text("curve"), shares, row.number("floor", 0, 1e6), row.number("sigma", 0, 1));
     }
 
     /**

@@ -97,7 +97,8 @@ class BookDepreciationTests {
             @ForAll @DoubleRange(min = 0, max = 1e4) double lost,
             @ForAll @IntRange(min = 2, max = 30) int years) {
         BookDepreciation book = new BookDepreciation(salvage + lost, salvage, years);
-        double digits = IntStream.rangeClosed(1, years).mapToDouble(book::sumOfYears).sum();
+        double digits =
+                IntStream.rangeClosed(1, years).mapToDouble(book::sumOfYears).sum();
         double declining = IntStream.rangeClosed(1, years)
                 .mapToDouble(p -> book.decliningBalance(p, 2))
                 .sum();

@@ -160,8 +160,7 @@ class DepreciationTests {
 
     @Test
     void tellsFileAndLineOfABrokenTable(@TempDir Path folder) throws IOException {
-        Files.writeString(
-                folder.resolve("retention-choice.csv"), "kind,material,drive,curve\n*,*,*,no-such-curve\n");
+        Files.writeString(folder.resolve("retention-choice.csv"), "kind,material,drive,curve\n*,*,*,no-such-curve\n");
         assertThatThrownBy(() -> Depreciation.read(Catalogue.withShopFolder(folder)))
                 .isInstanceOf(CatalogueException.class)
                 .hasMessageContaining("retention-choice.csv, line 2")

@@ -91,7 +91,8 @@ class DiscountRateTests {
     @Property
     void staysSmoothWhereTheRateVanishes(@ForAll @Scale(14) @DoubleRange(min = -1e-9, max = 1e-9) double tiny) {
         assertThat(new DiscountRate(tiny).uniformPresentValue(5)).isCloseTo(5, within(1e-7));
-        assertThat(new DiscountRate(0.03).escalatingPresentValue(0.03 + tiny, 5)).isCloseTo(5, within(1e-7));
+        assertThat(new DiscountRate(0.03).escalatingPresentValue(0.03 + tiny, 5))
+                .isCloseTo(5, within(1e-7));
     }
 
     @Test

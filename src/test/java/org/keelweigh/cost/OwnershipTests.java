@@ -39,7 +39,8 @@ class OwnershipTests {
         assertThat(cost.presentValue()).isCloseTo(1026.594346, within(1e-5));
         assertThat(cost.equivalentYearly()).isCloseTo(224.161569, within(1e-5));
         assertThat(cost.perOuting().orElseThrow()).isCloseTo(8.966463, within(1e-5));
-        assertThat(cost.equivalentYearly() / 40).as("days a year at which renting for 40 costs the same")
+        assertThat(cost.equivalentYearly() / 40)
+                .as("days a year at which renting for 40 costs the same")
                 .isCloseTo(5.604039, within(1e-5));
         assertThat(worked(0).presentValue()).isCloseTo(1015, within(1e-9));
         assertThat(worked(0).equivalentYearly()).isCloseTo(203, within(1e-9));
@@ -70,7 +71,7 @@ class OwnershipTests {
             double priceNew,
             double age,
             double paid,
-            double tax,
+            double taxPercent,
             double fetchKm,
             double outings,
             String needs,
@@ -83,7 +84,7 @@ class OwnershipTests {
             double resaleNet,
             double total,
             double perOuting) {
-        Map<String, Estimate> typed = tax > 0 ? Map.of("sales-tax", Estimate.exactly(tax)) : Map.of();
+        Map<String, Estimate> typed = taxPercent > 0 ? Map.of("sales-tax", Estimate.exactly(taxPercent)) : Map.of();
         FiveYearCost cost = Ownership.cost(
                 OwnershipFacts.of(
                                 Coded.parse(BoatKind.class, kind),
@@ -226,8 +227,8 @@ class OwnershipTests {
 
     @Test
     void countsNoMoneyTwice() {
-        PriceItem secondCart = PriceItem.typed(
-                "cart", "cart", CostGroup.READY, PriceRule.ONCE, 0, Estimate.exactly(90), "typed");
+        PriceItem secondCart =
+                PriceItem.typed("cart", "cart", CostGroup.READY, PriceRule.ONCE, 0, Estimate.exactly(90), "typed");
         OwnershipFacts facts = facts().withNeeds(Map.of(Need.CART, 1)).withTyped(List.of(secondCart), Map.of());
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Ownership.cost(facts, BOOK, DEPRECIATION))
