@@ -16,7 +16,7 @@ import org.keelweigh.catalogue.Row;
  * @param instruction what to do
  * @param tools what is needed for it
  * @param minutes minutes of somebody's time
- * @param unattendedMinutes minutes it runs by itself beside that
+ * @param waitingMinutes minutes it then runs by itself; the caution says whether to stay near
  * @param applies to which boats it applies
  * @param photoSensitivity chance that the listing's pictures show a fault that is there, 0 to 1
  * @param personSensitivity chance that a person on the spot finds a fault that is there, 0 to 1
@@ -37,7 +37,7 @@ public record Check(
         String instruction,
         String tools,
         double minutes,
-        double unattendedMinutes,
+        double waitingMinutes,
         Applies applies,
         double photoSensitivity,
         double personSensitivity,
@@ -55,7 +55,7 @@ public record Check(
     private static final double LEAST_FINE_CHANCE = 0.01;
 
     private static final double LONGEST_MINUTES = 240;
-    private static final double LONGEST_UNATTENDED_MINUTES = 7 * 24 * 60;
+    private static final double LONGEST_WAITING_MINUTES = 7 * 24 * 60;
 
     public Check {
         grades = List.copyOf(grades);
@@ -69,7 +69,7 @@ public record Check(
                 row.text("instruction"),
                 row.text("tools"),
                 row.number("minutes", 1, LONGEST_MINUTES),
-                row.optionalNumber("unattended", 0, LONGEST_UNATTENDED_MINUTES).orElse(0.0),
+                row.optionalNumber("waiting", 0, LONGEST_WAITING_MINUTES).orElse(0.0),
                 Applies.of(row),
                 row.number("photo", 0, 1),
                 row.number("person", 0, 1),
@@ -137,7 +137,7 @@ public record Check(
                 instruction,
                 tools,
                 minutes,
-                unattendedMinutes,
+                waitingMinutes,
                 applies,
                 photoSensitivity,
                 personSensitivity,
