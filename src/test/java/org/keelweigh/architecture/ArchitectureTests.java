@@ -163,7 +163,7 @@ class ArchitectureTests {
                         "org.jspecify..",
                         "org.apache.commons.math3..",
                         "org.apache.commons.csv..",
-                        ROOT + "..")
+                        "org.keelweigh..")
                 .allowEmptyShould(true)
                 .check(CLASSES);
     }

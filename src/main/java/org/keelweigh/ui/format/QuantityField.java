@@ -2,7 +2,6 @@ package org.keelweigh.ui.format;
 
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.textfield.TextField;
-import com.vaadin.flow.component.textfield.TextFieldVariant;
 import com.vaadin.flow.data.value.ValueChangeMode;
 import java.util.Objects;
 import java.util.Optional;
@@ -43,7 +42,6 @@ public class QuantityField extends TextField {
         }
         setClearButtonVisible(true);
         setValueChangeMode(ValueChangeMode.ON_CHANGE);
-        addThemeVariants(TextFieldVariant.AURA_SMALL);
         addValueChangeListener(change -> {
             if (change.isFromClient()) {
                 typed(change.getValue());

@@ -1,0 +1,160 @@
+package org.keelweigh.appraisal;
+
+import java.util.List;
+import org.keelweigh.boat.Boat;
+import org.keelweigh.boat.Coded;
+import org.keelweigh.boat.Figure;
+import org.keelweigh.condition.Belief;
+import org.keelweigh.condition.ConditionAssessment;
+import org.keelweigh.condition.Inspection;
+import org.keelweigh.condition.InspectionCatalogue;
+import org.keelweigh.cost.ConditionClass;
+import org.keelweigh.cost.CostSampler;
+import org.keelweigh.cost.Depreciation;
+import org.keelweigh.cost.FairPrice;
+import org.keelweigh.cost.FiveYearCost;
+import org.keelweigh.cost.Ownership;
+import org.keelweigh.cost.OwnershipFacts;
+import org.keelweigh.cost.PriceBook;
+import org.keelweigh.cost.PriceResponse;
+import org.keelweigh.cost.PricedBoat;
+import org.keelweigh.fit.FitAssessment;
+import org.keelweigh.haul.CartAnswer;
+import org.keelweigh.haul.CartPlanner;
+import org.keelweigh.haul.CartRequest;
+import org.keelweigh.haul.RoofLoading;
+import org.keelweigh.haul.RoofRack;
+import org.keelweigh.shortlist.Candidate;
+import org.keelweigh.shortlist.CandidateData;
+
+/** Measures one boat in a situation: the order of the work, each step in the room that knows how. */
+final class BoatMeasurer {
+
+    private final Catalogues catalogues;
+    private final Situation situation;
+    private final Yardsticks yardsticks;
+    private final PriceBook prices;
+    private final Depreciation depreciation;
+    private final Draws draws;
+
+    BoatMeasurer(Catalogues catalogues, Situation situation, Yardsticks yardsticks, Draws draws) {
+        this.catalogues = catalogues;
+        this.situation = situation;
+        this.yardsticks = yardsticks;
+        this.prices = catalogues.prices().inCurrency(situation.priceFactor());
+        this.depreciation = catalogues.depreciation().inCurrency(situation.priceFactor());
+        this.draws = draws;
+    }
+
+    BoatReport measure(Candidate candidate) {
+        CandidateData data = candidate.data();
+        Boat boat = catalogues.defaults().resolve(data.boat(), situation.thisYear());
+        int age = boat.ageIn(situation.thisYear());
+        double useDays = Math.max(1, age) * InspectionCatalogue.USUAL_USE_DAYS_PER_YEAR;
+        Belief belief = catalogues
+                .causes()
+                .believe(boat, age, useDays, data.findings(), data.listing().signals());
+        ConditionAssessment condition = ConditionAssessment.of(
+                catalogues.inspection(), boat, age, useDays, data.findings(), check -> belief.check(check.id())
+                        .now());
+        ConditionClass state = Coded.parse(
+                ConditionClass.class, condition.conditionClass().code());
+        FairPrice fair = fairPrice(boat, age, state, condition);
+        Figure price = data.listing().askingPrice() == null
+                ? Figure.assumed(fair.amount(), "no asking price yet: the usual price for such a boat")
+                : Figure.typed(data.listing().askingPrice());
+        CartRequest request = HaulAnswers.request(boat, situation);
+        CartPlanner planner = new CartPlanner(catalogues.haul());
+        CartAnswer cart = planner.plan(request);
+        List<RoofLoading> loading = HaulAnswers.loading(boat, situation, catalogues.lift());
+        RoofRack rack = HaulAnswers.rack(boat, situation);
+        FitAssessment fit = FitAnswers.assess(boat, situation, catalogues.fit(), cart, loading, rack);
+        OwnershipFacts facts = new OwnershipNeeds(situation, catalogues)
+                .facts(boat, data, age, price.value(), state, condition, cart, loading, rack);
+        OwnershipFacts withHidden = OwnershipNeeds.withHidden(facts, condition.hidden().mean() * situation.priceFactor());
+        FiveYearCost cost = Ownership.cost(withHidden, prices, depreciation);
+        BoatFutures futures = futures(candidate, boat, belief, condition, facts);
+        Trust trust = trust(data, boat, fair);
+        Evidence evidence = new Evidence(
+                candidate, boat, condition, fair, price, cost, cart, loading, rack, fit, trust, futures, belief);
+        return new BoatReport(
+                candidate,
+                boat,
+                age,
+                condition,
+                belief,
+                catalogues.causes().histories(belief),
+                price,
+                fair,
+                withHidden,
+                cost,
+                request,
+                cart,
+                loading,
+                rack,
+                fit,
+                trust,
+                futures,
+                new Rulings(situation, evidence).all(),
+                new Measurement(situation, yardsticks, catalogues, evidence).all(),
+                BoatAssumptions.of(boat, price, situation.display()));
+    }
+
+    /**
+     * What the rules and the measures look at.
+     *
+     * @param candidate what was typed
+     */
+    record Evidence(
+            Candidate candidate,
+            Boat boat,
+            ConditionAssessment condition,
+            FairPrice fair,
+            Figure price,
+            FiveYearCost cost,
+            CartAnswer cart,
+            List<RoofLoading> loading,
+            RoofRack rack,
+            FitAssessment fit,
+            Trust trust,
+            BoatFutures futures,
+            Belief belief) {}
+
+    private FairPrice fairPrice(Boat boat, int age, ConditionClass state, ConditionAssessment condition) {
+        double repairs = condition.knownRepairs().likely() * situation.priceFactor();
+        return depreciation.fairPrice(new PricedBoat(
+                boat.kind(),
+                boat.material(),
+                boat.drive(),
+                Math.max(1, boat.priceNew().value()),
+                age,
+                state,
+                null,
+                false,
+                false,
+                false,
+                List.of(),
+                repairs));
+    }
+
+    private BoatFutures futures(
+            Candidate candidate, Boat boat, Belief belief, ConditionAssessment condition, OwnershipFacts facts) {
+        CostSampler sampler = CostSampler.of(facts, prices, depreciation);
+        double slope = PriceResponse.of(facts, prices, depreciation).slope();
+        Inspection inspection =
+                Inspection.of(catalogues.inspection(), boat, candidate.data().findings());
+        return new FuturesSampler(draws, candidate.id().toString(), situation.priceFactor())
+                .sample(
+                        belief,
+                        inspection,
+                        condition,
+                        sampler,
+                        facts.price(),
+                        slope,
+                        situation.outingsPerYear());
+    }
+
+    private Trust trust(CandidateData data, Boat boat, FairPrice fair) {
+        return Trust.of(data, boat, Math.max(1, fair.amount()), situation, catalogues.listing());
+    }
+}

@@ -1,0 +1,103 @@
+package org.keelweigh.appraisal;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.keelweigh.decision.Weights;
+import org.keelweigh.shortlist.Facts;
+import org.keelweigh.shortlist.PersonId;
+
+/**
+ * A shortlist measured: everything that does not depend on weights. It is slow to make and is kept until a fact changes.
+ *
+ * @param facts what was typed
+ * @param situation where, how and by whom the boats are to be used
+ * @param yardsticks the criteria, in the shortlist's money
+ * @param boats the boats in their order
+ */
+public record Measured(Facts facts, Situation situation, Yardsticks yardsticks, List<BoatReport> boats) {
+
+    private static final String TOGETHER = "Together";
+
+    public Measured {
+        boats = List.copyOf(boats);
+    }
+
+    /** Finds the place of a person among the situation's people. */
+    private int place(Participant participant) {
+        return situation.people().indexOf(participant);
+    }
+
+    /** Tells how one decider, with the weights they stated, sees the boats. */
+    public Perspective perspective(Participant decider) {
+        return new Perspective(
+                decider.id(), decider.name(), yardsticks.weights(decider.data()), values(place(decider)), ruledOut());
+    }
+
+    /** Lists the perspectives: all deciders together first when there are several, then each decider. */
+    public List<Perspective> perspectives() {
+        List<Perspective> single =
+                situation.deciders().stream().map(this::perspective).toList();
+        if (single.size() == 1) {
+            return single;
+        }
+        List<Perspective> all = new ArrayList<>();
+        all.add(together(single));
+        all.addAll(single);
+        return all;
+    }
+
+    /** Finds a person's perspective; for an empty person the first there is. */
+    public Perspective perspective(Optional<PersonId> person) {
+        List<Perspective> all = perspectives();
+        return all.stream()
+                .filter(each -> each.person().equals(person))
+                .findFirst()
+                .orElse(all.getFirst());
+    }
+
+    /**
+     * Brings several perspectives together so that a boat's total is the mean of its totals: the weight of a criterion is the
+     * mean weight, its value the mean of the values weighed by each person's weight.
+     */
+    private Perspective together(List<Perspective> single) {
+        int criteria = yardsticks.all().size();
+        double[][] values = new double[boats.size()][criteria];
+        Map<String, Double> mean = new LinkedHashMap<>();
+        for (int c = 0; c < criteria; c++) {
+            int column = c;
+            double sum = single.stream().mapToDouble(each -> each.share(column)).sum();
+            mean.put(yardsticks.all().get(c).id(), sum);
+            for (int b = 0; b < boats.size(); b++) {
+                int boat = b;
+                values[b][c] = sum == 0
+                        ? single.stream().mapToDouble(each -> each.value(boat, column)).average().orElse(0)
+                        : single.stream()
+                                        .mapToDouble(each -> each.share(column) * each.value(boat, column))
+                                        .sum()
+                                / sum;
+            }
+        }
+        return new Perspective(Optional.empty(), TOGETHER, Weights.of(mean), values, ruledOut());
+    }
+
+    private double[][] values(int person) {
+        double[][] measures = new double[boats.size()][];
+        for (int b = 0; b < boats.size(); b++) {
+            measures[b] = boats.get(b).measures().get(person).stream()
+                    .mapToDouble(Double::doubleValue)
+                    .toArray();
+        }
+        return boats.isEmpty() ? measures : yardsticks.criteria().values(measures);
+    }
+
+    private boolean[] ruledOut() {
+        boolean[] flags = new boolean[boats.size()];
+        for (int b = 0; b < flags.length; b++) {
+            flags[b] = boats.get(b).ruledOut();
+        }
+        return flags;
+    }
+}

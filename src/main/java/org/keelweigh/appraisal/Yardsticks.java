@@ -1,0 +1,175 @@
+package org.keelweigh.appraisal;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.keelweigh.boat.Coded;
+import org.keelweigh.catalogue.Catalogue;
+import org.keelweigh.catalogue.Row;
+import org.keelweigh.catalogue.Table;
+import org.keelweigh.decision.CriteriaSet;
+import org.keelweigh.decision.Criterion;
+import org.keelweigh.decision.Direction;
+import org.keelweigh.decision.ValueFunction;
+import org.keelweigh.decision.Weights;
+import org.keelweigh.shortlist.PersonData;
+
+/** The criteria and the weight sets to start from, as read from {@code criteria.csv} and {@code weight-sets.csv}. */
+public final class Yardsticks {
+
+    private static final double HUGE = 1e9;
+    private static final String FIRST_TIMER = "first-timer";
+
+    private final List<Yardstick> yardsticks;
+    private final CriteriaSet criteria;
+    private final List<WeightSet> weightSets;
+
+    private Yardsticks(List<Yardstick> yardsticks, List<WeightSet> weightSets) {
+        this.yardsticks = List.copyOf(yardsticks);
+        this.criteria = new CriteriaSet(yardsticks.stream().map(Yardstick::criterion).toList());
+        this.weightSets = List.copyOf(weightSets);
+    }
+
+    /**
+     * Reads criteria and weight sets.
+     *
+     * @throws org.keelweigh.catalogue.CatalogueException if a line is unusable
+     */
+    public static Yardsticks read(Catalogue catalogue) {
+        Table table = catalogue.table("criteria.csv").unique("id");
+        List<Yardstick> yardsticks = table.map(Yardsticks::yardstick);
+        List<WeightSet> sets = catalogue
+                .table("weight-sets.csv")
+                .unique("set")
+                .map(row -> weightSet(row, yardsticks));
+        return new Yardsticks(yardsticks, sets);
+    }
+
+    /** Tells the same with every value function that counts money stretched to a currency. */
+    public Yardsticks inCurrency(double unitsPerDollar) {
+        return new Yardsticks(
+                yardsticks.stream().map(each -> stretched(each, unitsPerDollar)).toList(), weightSets);
+    }
+
+    /** Lists the criteria in their order. */
+    public List<Yardstick> all() {
+        return yardsticks;
+    }
+
+    /** Tells the criteria as the decision model sees them. */
+    public CriteriaSet criteria() {
+        return criteria;
+    }
+
+    /** Finds the column of a measure, or -1 if the catalogue leaves it out. */
+    public int column(Measure measure) {
+        for (int c = 0; c < yardsticks.size(); c++) {
+            if (yardsticks.get(c).measure() == measure) {
+                return c;
+            }
+        }
+        return -1;
+    }
+
+    /** Lists the weight sets to start from. */
+    public List<WeightSet> weightSets() {
+        return weightSets;
+    }
+
+    /** Tells a person's points for each criterion: their own where they said, else those of the weight set they started from. */
+    public Map<String, Double> points(PersonData person) {
+        WeightSet start = weightSets.stream()
+                .filter(each -> each.id().equals(person.weightSet()))
+                .findFirst()
+                .orElseGet(() -> weightSets.stream()
+                        .filter(each -> each.id().equals(FIRST_TIMER))
+                        .findFirst()
+                        .orElse(weightSets.getFirst()));
+        Map<String, Double> points = new LinkedHashMap<>();
+        for (Yardstick each : yardsticks) {
+            points.put(each.id(), person.weights().getOrDefault(each.id(), start.points().getOrDefault(each.id(), 0.0)));
+        }
+        return points;
+    }
+
+    /** Tells a person's weights; equal ones if they gave every criterion nothing. */
+    public Weights weights(PersonData person) {
+        return weights(points(person));
+    }
+
+    /** Turns points into weights; equal ones if every criterion has none. */
+    public Weights weights(Map<String, Double> points) {
+        boolean nothing = points.values().stream().allMatch(each -> each == 0);
+        return nothing ? Weights.equal(criteria.ids()) : Weights.of(points);
+    }
+
+    private static Yardstick yardstick(Row row) {
+        Family family = Coded.parse(Family.class, row.text("family"));
+        List<ValueFunction.Point> points = row.words("points").stream()
+                .map(each -> point(row, each))
+                .toList();
+        ValueFunction function = ValueFunction.of(points);
+        boolean more = points.getLast().value() >= points.getFirst().value();
+        Criterion criterion = new Criterion(
+                row.text("id"),
+                row.text("name"),
+                family.code(),
+                row.text("unit"),
+                more ? Direction.MORE_IS_BETTER : Direction.LESS_IS_BETTER,
+                function,
+                Set.copyOf(row.words("money_parts")));
+        return new Yardstick(
+                Coded.parse(Measure.class, row.text("id")),
+                criterion,
+                family,
+                Coded.parse(MeasureUnit.class, row.text("unit")),
+                row.text("personal").equals("yes"),
+                row.number("swing_from", -HUGE, HUGE),
+                row.number("swing_to", -HUGE, HUGE),
+                row.text("meaning"));
+    }
+
+    private static ValueFunction.Point point(Row row, String text) {
+        String[] pair = text.split(":", -1);
+        if (pair.length != 2) {
+            throw row.complaint("the point \"" + text + "\" is not written as measure:value");
+        }
+        try {
+            return new ValueFunction.Point(Double.parseDouble(pair[0]), Double.parseDouble(pair[1]));
+        } catch (NumberFormatException e) {
+            throw row.complaint("the point \"" + text + "\" holds something that is not a number");
+        }
+    }
+
+    private static WeightSet weightSet(Row row, List<Yardstick> yardsticks) {
+        Map<String, Double> points = yardsticks.stream()
+                .collect(Collectors.toMap(
+                        Yardstick::id, each -> row.number(each.id(), 0, 100), (a, b) -> a, LinkedHashMap::new));
+        return new WeightSet(row.text("set"), row.text("name"), points);
+    }
+
+    private static Yardstick stretched(Yardstick each, double factor) {
+        if (each.unit() != MeasureUnit.MONEY || factor == 1) {
+            return each;
+        }
+        List<ValueFunction.Point> points = new ArrayList<>();
+        for (ValueFunction.Point point : each.criterion().valueFunction().points()) {
+            points.add(new ValueFunction.Point(point.measure() * factor, point.value()));
+        }
+        Criterion old = each.criterion();
+        return new Yardstick(
+                each.measure(),
+                new Criterion(
+                        old.id(), old.name(), old.family(), old.unit(), old.direction(), ValueFunction.of(points),
+                        old.countedParts()),
+                each.family(),
+                each.unit(),
+                each.personal(),
+                each.swingFrom() * factor,
+                each.swingTo() * factor,
+                each.meaning());
+    }
+}

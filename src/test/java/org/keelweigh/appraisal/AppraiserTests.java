@@ -1,0 +1,79 @@
+package org.keelweigh.appraisal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.keelweigh.boat.BoatFacts;
+import org.keelweigh.boat.BoatKind;
+import org.keelweigh.catalogue.Catalogue;
+import org.keelweigh.condition.Finding;
+import org.keelweigh.condition.ListingFacts;
+import org.keelweigh.condition.Outcome;
+import org.keelweigh.shortlist.Candidate;
+import org.keelweigh.shortlist.CandidateData;
+import org.keelweigh.shortlist.CandidateId;
+import org.keelweigh.shortlist.Facts;
+import org.keelweigh.shortlist.Person;
+import org.keelweigh.shortlist.PersonData;
+import org.keelweigh.shortlist.PersonId;
+import org.keelweigh.shortlist.Shortlist;
+import org.keelweigh.shortlist.ShortlistData;
+import org.keelweigh.shortlist.ShortlistId;
+
+class AppraiserTests {
+
+    private static final Appraiser APPRAISER = new Appraiser(Catalogues.read(Catalogue.shipped()));
+    private static final int YEAR = 2026;
+    private static final ShortlistId LIST = ShortlistId.fresh();
+
+    static Facts facts(CandidateData... boats) {
+        return new Facts(
+                new Shortlist(LIST, 0, ShortlistData.named("Test")),
+                List.of(),
+                java.util.Arrays.stream(boats)
+                        .map(each -> new Candidate(CandidateId.fresh(), LIST, 0, each))
+                        .toList());
+    }
+
+    static CandidateData priced(String name, BoatKind kind, double price) {
+        return CandidateData.of(name, kind)
+                .withListing(new ListingFacts(price, null, null, null, new TreeMap<>(), new TreeMap<>()));
+    }
+
+    @Test
+    void answersThoughNearlyEverythingIsUnknown() {
+        Measured measured = APPRAISER.measure(
+                facts(priced("Dear", BoatKind.SIT_ON_TOP, 700), priced("Cheap", BoatKind.SIT_ON_TOP, 500)), YEAR);
+
+        Answer answer = Answers.of(measured, measured.perspectives().getFirst());
+
+        System.out.println(answer);
+        measured.boats().forEach(b -> System.out.println(b.measures() + " " + b.rulings() + " " + b.assumptions()));
+        assertThat(answer.leader()).hasValue(1);
+    }
+
+    @Test
+    void measuresEveryKindOfBoat() {
+        for (BoatKind kind : BoatKind.values()) {
+            long t = System.nanoTime();
+            Measured measured = APPRAISER.measure(facts(priced("One", kind, 700)), YEAR);
+            System.out.println(kind + " " + (System.nanoTime() - t) / 1e6 + " ms");
+            assertThat(measured.boats().getFirst().measures().getFirst()).hasSize(14).allMatch(Double::isFinite);
+        }
+    }
+
+    @Test
+    void rulesOutABoatWithAStopFindingWhateverItsValue() {
+        Measured measured = APPRAISER.measure(
+                facts(
+                        priced("Ruined", BoatKind.SIT_ON_TOP, 10)
+                                .withFinding(Finding.of("hin-read", Outcome.STOP)),
+                        priced("Sound", BoatKind.SIT_ON_TOP, 900)),
+                YEAR);
+
+        assertThat(measured.boats().getFirst().ruledOut()).isTrue();
+        assertThat(Answers.of(measured, measured.perspectives().getFirst()).leader()).hasValue(1);
+    }
+}
