@@ -12,7 +12,10 @@ import org.jspecify.annotations.Nullable;
  * @param axleStationM where the axle stands, metres from the stern; {@code null} means where it is best
  */
 public record CartInHand(
-        CartType type, @Nullable Double ratedKg, boolean labelled, @Nullable Double axleStationM) {
+        CartType type,
+        @Nullable Double ratedKg,
+        boolean labelled,
+        @Nullable Double axleStationM) {
 
     /** The share of an unlabelled claim that counts (common practice, no source). */
     private static final double UNLABELLED = 0.6;

@@ -25,11 +25,11 @@ record CartJudgement(
     private static final double SLOPE_TOLERANCE_RAD = 1e-9;
 
     static CartJudgement of(Rig rig, CartInHand cart, List<Leg> legs, List<Hauler> haulers) {
-        double needed = legs.stream().mapToDouble(CartJudgement::neededRating).max().orElse(0);
+        double needed =
+                legs.stream().mapToDouble(CartJudgement::neededRating).max().orElse(0);
         List<String> shared = sharedReasons(rig, legs);
-        List<HaulerAnswer> answers = haulers.stream()
-                .map(each -> answer(each, legs, shared))
-                .toList();
+        List<HaulerAnswer> answers =
+                haulers.stream().map(each -> answer(each, legs, shared)).toList();
         List<String> impossible = impossible(rig, cart, legs, haulers, needed);
         List<String> cautions = cautions(rig, cart, legs, needed);
         if (!impossible.isEmpty()) {
@@ -56,7 +56,8 @@ record CartJudgement(
     }
 
     private static String easy(HaulerAnswer alone, List<Leg> legs) {
-        double pullN = rolled(legs).mapToDouble(each -> each.pullN().likely()).max().orElse(0);
+        double pullN =
+                rolled(legs).mapToDouble(each -> each.pullN().likely()).max().orElse(0);
         return alone.hauler().name() + " can do it alone: the greatest steady pull is " + Figures.newtons(pullN) + ", "
                 + Figures.times(alone.ratio()) + " of what they keep up on that stretch.";
     }
@@ -76,7 +77,8 @@ record CartJudgement(
                     if (ground.slopeRad() > STEEPEST_ALONE_RAD + SLOPE_TOLERANCE_RAD
                             && rig.load().massKg() > HEAVIEST_STEEP_ALONE_KG) {
                         reasons.add(ground.name() + ": a slope of " + Figures.grade(ground.slopeRad()) + " with "
-                                + Figures.kilograms(rig.load().massKg()) + " is too much to hold alone if a foot slips.");
+                                + Figures.kilograms(rig.load().massKg())
+                                + " is too much to hold alone if a foot slips.");
                     }
                 }
             }
@@ -86,7 +88,9 @@ record CartJudgement(
 
     private static String carryReason(Leg.Carried carried) {
         Ground ground = carried.ground();
-        String what = ground.steps() > 0 ? ground.steps() + " steps" : ground.surface().label();
+        String what = ground.steps() > 0
+                ? ground.steps() + " steps"
+                : ground.surface().label();
         return ground.name() + ": " + what + " cannot be rolled over; empty and strip the boat and carry it, "
                 + Figures.kilograms(carried.eachKg()) + " for each of two.";
     }
@@ -112,17 +116,18 @@ record CartJudgement(
         String where = leg.ground().name() + ": ";
         double shortLimitN = Hauler.SHORT_EFFORT * hauler.pullLimitN();
         if (ratio > 1) {
-            reasons.add(where + "the steady pull of " + Figures.newtons(leg.pullN().likely()) + " over "
-                    + Figures.metres(leg.ground().distanceM()) + " is " + Figures.times(ratio) + " of what "
-                    + hauler.name() + " keeps up.");
+            reasons.add(
+                    where + "the steady pull of " + Figures.newtons(leg.pullN().likely()) + " over "
+                            + Figures.metres(leg.ground().distanceM()) + " is " + Figures.times(ratio) + " of what "
+                            + hauler.name() + " keeps up.");
         }
         if (leg.startN() > shortLimitN) {
             reasons.add(where + "setting off takes " + Figures.newtons(leg.startN()) + ", more than twice the limit of "
                     + hauler.name() + ".");
         }
         if (leg.holdBackN() > shortLimitN) {
-            reasons.add(where + "going down, " + Figures.newtons(leg.holdBackN()) + " must be held back, more than twice "
-                    + "the limit of " + hauler.name() + ".");
+            reasons.add(where + "going down, " + Figures.newtons(leg.holdBackN())
+                    + " must be held back, more than twice " + "the limit of " + hauler.name() + ".");
         }
         if (leg.kerbN() > shortLimitN) {
             reasons.add(where + "the step takes "
@@ -144,10 +149,12 @@ record CartJudgement(
             reasons.add("A " + cart.type().label() + " does not hold a "
                     + rig.boat().kind().label() + ".");
         }
-        cart.countedRatingKg().filter(rated -> rated < needed).ifPresent(rated -> reasons.add(
-                "The cart needs a rating of " + Figures.kilograms(needed) + " over this way, and only "
-                        + Figures.kilograms(rated) + " can be counted on."));
-        double strongest = haulers.stream().mapToDouble(Hauler::pullLimitN).max().orElse(0);
+        cart.countedRatingKg()
+                .filter(rated -> rated < needed)
+                .ifPresent(rated -> reasons.add("The cart needs a rating of " + Figures.kilograms(needed)
+                        + " over this way, and only " + Figures.kilograms(rated) + " can be counted on."));
+        double strongest =
+                haulers.stream().mapToDouble(Hauler::pullLimitN).max().orElse(0);
         Hauler team = new Hauler("two people", strongest * TWO_PEOPLE, Hauler.USUAL_HAND_N * 2, false);
         for (Leg leg : legs) {
             switch (leg) {
@@ -169,8 +176,9 @@ record CartJudgement(
             return Optional.of(where + "with the axle there the wheels would not stay on the ground; move it forward.");
         }
         if (team.ratio(leg.pullN().likely(), leg.ground().distanceM()) > 1) {
-            return Optional.of(where + "a steady pull of " + Figures.newtons(leg.pullN().likely()) + " over "
-                    + Figures.metres(leg.ground().distanceM()) + " is too much even for two people.");
+            return Optional.of(
+                    where + "a steady pull of " + Figures.newtons(leg.pullN().likely()) + " over "
+                            + Figures.metres(leg.ground().distanceM()) + " is too much even for two people.");
         }
         return Optional.empty();
     }

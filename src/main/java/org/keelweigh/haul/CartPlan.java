@@ -72,7 +72,10 @@ public record CartPlan(
 
     @Override
     public double worstPullN() {
-        return rolled().stream().mapToDouble(each -> each.pullN().likely()).max().orElse(0);
+        return rolled().stream()
+                .mapToDouble(each -> each.pullN().likely())
+                .max()
+                .orElse(0);
     }
 
     /** Tells the greatest force to be held back going down, newtons. */

@@ -34,7 +34,8 @@ public final class CartPlanner {
         if (request.cart() != null) {
             return planOn(request, request.cart(), false, haulers, assumed);
         }
-        CartType usual = oneForAll(List.of(new NamedRequest(request.boat().kind().label(), request)))
+        CartType usual = oneForAll(
+                        List.of(new NamedRequest(request.boat().kind().label(), request)))
                 .cart()
                 .orElseGet(() -> strongestFor(request));
         assumed.add("Nobody named the cart; assumed a " + usual.label() + ".");
@@ -93,11 +94,12 @@ public final class CartPlanner {
 
     private Optional<String> unfit(CartType cart, NamedRequest each) {
         if (!cart.fits().contains(each.request().boat().kind())) {
-            return Optional.of(
-                    each.name() + ": it does not hold a " + each.request().boat().kind().label() + ".");
+            return Optional.of(each.name() + ": it does not hold a "
+                    + each.request().boat().kind().label() + ".");
         }
         return grounds(each.request()).stream()
-                .filter(ground -> !ground.carried() && cart.avoid().contains(ground.surface().code()))
+                .filter(ground -> !ground.carried()
+                        && cart.avoid().contains(ground.surface().code()))
                 .findFirst()
                 .map(ground -> each.name() + ": it should not go over "
                         + ground.surface().label() + ".");
@@ -107,8 +109,8 @@ public final class CartPlanner {
         return catalogue.carts().stream()
                 .filter(each -> each.fits().contains(request.boat().kind()))
                 .max(Comparator.comparingDouble(each -> each.ratedKg().likely()))
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "No cart of the catalogue holds a " + request.boat().kind().label()));
+                .orElseThrow(() -> new IllegalArgumentException("No cart of the catalogue holds a "
+                        + request.boat().kind().label()));
     }
 
     private CartPlan planOn(
@@ -146,9 +148,7 @@ public final class CartPlanner {
     }
 
     private static Leg leg(Ground ground, Rig rig, double axleM) {
-        return ground.carried()
-                ? new Leg.Carried(ground, rig.boat().strippedMassKg() / 2)
-                : rig.roll(ground, axleM);
+        return ground.carried() ? new Leg.Carried(ground, rig.boat().strippedMassKg() / 2) : rig.roll(ground, axleM);
     }
 
     private static int worst(List<Leg> legs) {
@@ -173,7 +173,8 @@ public final class CartPlanner {
         haulers.stream()
                 .filter(Hauler::assumed)
                 .forEach(each -> assumed.add(each.name() + ": nobody gave a pull limit; assumed "
-                        + Figures.newtons(each.pullLimitN()) + " over about 60 m (197 ft). Published push equations put "
+                        + Figures.newtons(each.pullLimitN())
+                        + " over about 60 m (197 ft). Published push equations put "
                         + "what three in four women keep up over that distance, now and then, at "
                         + Figures.newtons(OCCASIONAL.steadyN()) + ": test your own."));
         return haulers;

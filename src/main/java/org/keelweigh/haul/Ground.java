@@ -65,8 +65,7 @@ public record Ground(
                         + Figures.millimetres(height) + ".");
             }
         }
-        return new Ground(
-                stretch.name(), catalogue.surface(surface), distance, slope, steps, height, assumed);
+        return new Ground(stretch.name(), catalogue.surface(surface), distance, slope, steps, height, assumed);
     }
 
     /** Tells whether the boat has to be carried here instead of rolled. */

@@ -51,10 +51,13 @@ public record HaulCatalogue(List<CartType> carts, List<Surface> surfaces) {
      * @throws IllegalArgumentException naming the code and those that exist
      */
     public CartType cart(String code) {
-        return carts.stream().filter(each -> each.code().equals(code)).findFirst().orElseThrow(() -> {
-            String known = carts.stream().map(CartType::code).collect(Collectors.joining(", "));
-            return new IllegalArgumentException("The cart \"" + code + "\" is not one of " + known);
-        });
+        return carts.stream()
+                .filter(each -> each.code().equals(code))
+                .findFirst()
+                .orElseThrow(() -> {
+                    String known = carts.stream().map(CartType::code).collect(Collectors.joining(", "));
+                    return new IllegalArgumentException("The cart \"" + code + "\" is not one of " + known);
+                });
     }
 
     /**
@@ -63,9 +66,12 @@ public record HaulCatalogue(List<CartType> carts, List<Surface> surfaces) {
      * @throws IllegalArgumentException naming the code and those that exist
      */
     public Surface surface(String code) {
-        return surfaces.stream().filter(each -> each.code().equals(code)).findFirst().orElseThrow(() -> {
-            String known = surfaces.stream().map(Surface::code).collect(Collectors.joining(", "));
-            return new IllegalArgumentException("The surface \"" + code + "\" is not one of " + known);
-        });
+        return surfaces.stream()
+                .filter(each -> each.code().equals(code))
+                .findFirst()
+                .orElseThrow(() -> {
+                    String known = surfaces.stream().map(Surface::code).collect(Collectors.joining(", "));
+                    return new IllegalArgumentException("The surface \"" + code + "\" is not one of " + known);
+                });
     }
 }

@@ -24,8 +24,8 @@ public record Hauler(String name, double pullLimitN, double handLimitN, boolean 
 
     public Hauler {
         if (!(pullLimitN > 0) || !(handLimitN > 0) || Double.isInfinite(pullLimitN + handLimitN)) {
-            throw new IllegalArgumentException("Pull and hand limit of " + name + " must be above 0 N, not "
-                    + pullLimitN + " and " + handLimitN);
+            throw new IllegalArgumentException(
+                    "Pull and hand limit of " + name + " must be above 0 N, not " + pullLimitN + " and " + handLimitN);
         }
     }
 

@@ -22,8 +22,7 @@ public record LiftLimits(List<Zone> zones) {
      * @param comfortKg comfortable load by who lifts, kilograms
      * @param source where the figures come from
      */
-    public record Zone(
-            String code, String label, double upToShare, Map<LifterKind, Double> comfortKg, String source) {
+    public record Zone(String code, String label, double upToShare, Map<LifterKind, Double> comfortKg, String source) {
 
         public Zone {
             comfortKg = Map.copyOf(comfortKg);
@@ -47,8 +46,8 @@ public record LiftLimits(List<Zone> zones) {
         zones = List.copyOf(zones);
         for (int i = 1; i < zones.size(); i++) {
             if (zones.get(i).upToShare() <= zones.get(i - 1).upToShare()) {
-                throw new IllegalArgumentException("lift-limits.csv: the zone \"" + zones.get(i).code()
-                        + "\" must reach higher than the one before it");
+                throw new IllegalArgumentException("lift-limits.csv: the zone \""
+                        + zones.get(i).code() + "\" must reach higher than the one before it");
             }
         }
         if (zones.isEmpty()) {
@@ -62,8 +61,7 @@ public record LiftLimits(List<Zone> zones) {
      * @throws org.keelweigh.catalogue.CatalogueException if a line is unusable
      */
     public static LiftLimits read(Catalogue catalogue) {
-        return new LiftLimits(
-                catalogue.table("lift-limits.csv").unique("zone").map(Zone::of));
+        return new LiftLimits(catalogue.table("lift-limits.csv").unique("zone").map(Zone::of));
     }
 
     /** Tells the comfortable load, kilograms, for hands {@code handsM} above the ground. */

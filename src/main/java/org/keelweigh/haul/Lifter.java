@@ -12,7 +12,10 @@ import org.jspecify.annotations.Nullable;
  * @param testedKg what they have lifted to roof height three times themselves, kilograms; {@code null} means not tested
  */
 public record Lifter(
-        String name, @Nullable LifterKind kind, @Nullable Double heightM, @Nullable Double testedKg) {
+        String name,
+        @Nullable LifterKind kind,
+        @Nullable Double heightM,
+        @Nullable Double testedKg) {
 
     public Lifter {
         if (heightM != null && !(heightM > 0.5 && heightM < 2.6)) {

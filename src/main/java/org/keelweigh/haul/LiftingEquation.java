@@ -18,9 +18,7 @@ public final class LiftingEquation {
     /** Evaluates one end of a lift. Where the load has to be set down with care, evaluate both ends and use the lower limit. */
     public static LiftResult evaluate(LiftUnits units, LiftTask task) {
         double hm = horizontal(units, task.horizontal());
-        double vm = task.vertical() > units.highestV
-                ? 0
-                : 1 - units.slopeV * Math.abs(task.vertical() - units.kneeV);
+        double vm = task.vertical() > units.highestV ? 0 : 1 - units.slopeV * Math.abs(task.vertical() - units.kneeV);
         double dm = distance(units, task.travel());
         double am = task.twistDeg() > 135 ? 0 : 1 - 0.0032 * task.twistDeg();
         double fm = task.duration().multiplier(task.perMinute(), task.verticalAtOrigin() >= units.kneeV);

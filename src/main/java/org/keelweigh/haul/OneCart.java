@@ -43,7 +43,8 @@ public record OneCart(Optional<CartType> cart, String reason, List<Trial> trials
     static OneCart chosen(Trial best, List<Trial> trials, int boats) {
         String whom = boats == 1 ? "this boat" : "all " + boats + " boats that roll";
         String effort = best.people() == 1 ? "with one person" : "with two people";
-        String reason = "A " + best.cart().label() + " serves " + whom + " " + effort + " and is the cheapest kind that does, about "
+        String reason = "A " + best.cart().label() + " serves " + whom + " " + effort
+                + " and is the cheapest kind that does, about "
                 + Figures.plain(best.cart().price().likely()) + " USD: the greatest steady pull is "
                 + Figures.newtons(best.worstPullN()) + ".";
         return new OneCart(Optional.of(best.cart()), reason, trials);

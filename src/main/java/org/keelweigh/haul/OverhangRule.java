@@ -12,8 +12,7 @@ import org.keelweigh.quantity.Length;
  * @param strict whether only more than that has to be marked; otherwise exactly that too
  * @param marking how it is marked, as a sentence
  */
-public record OverhangRule(
-        String label, double rearM, double frontM, double sideM, boolean strict, String marking) {
+public record OverhangRule(String label, double rearM, double frontM, double sideM, boolean strict, String marking) {
 
     /** Commercial vehicles in the USA, 49 CFR 393.87; the states' rules for private cars differ. */
     public static final OverhangRule USA = new OverhangRule(
@@ -35,11 +34,17 @@ public record OverhangRule(
 
     /** Much of the European Union: estimate, countries differ. */
     public static final OverhangRule EUROPE = new OverhangRule(
-            "much of Europe", 1, 0, 0.2, true, "Check the country: a warning board behind is common, and little or nothing ahead.");
+            "much of Europe",
+            1,
+            0,
+            0.2,
+            true,
+            "Check the country: a warning board behind is common, and little or nothing ahead.");
 
     public OverhangRule {
         if (!(rearM >= 0) || !(frontM >= 0) || !(sideM >= 0)) {
-            throw new IllegalArgumentException("Overhangs must be 0 m or more, not " + rearM + ", " + frontM + ", " + sideM);
+            throw new IllegalArgumentException(
+                    "Overhangs must be 0 m or more, not " + rearM + ", " + frontM + ", " + sideM);
         }
     }
 

@@ -43,7 +43,8 @@ record Rig(Boat boat, RigidLoad load, CartType cart) {
                     .mapToDouble(seat -> seat.stationM().value())
                     .average()
                     .orElseThrow();
-            masses.add(new PlacedMass("gear", request.gearKg(), seatM, boat.depthM().value() / 2));
+            masses.add(new PlacedMass(
+                    "gear", request.gearKg(), seatM, boat.depthM().value() / 2));
         }
         return new Rig(boat, new RigidLoad(masses), cart);
     }
@@ -73,8 +74,8 @@ record Rig(Boat boat, RigidLoad load, CartType cart) {
         for (Ground ground : rolled) {
             double rolling = rollingOn(ground).likely();
             for (Heading heading : Heading.values()) {
-                DoubleUnaryOperator axle = handN ->
-                        balance + there.axleShiftM(handN, rolling, ground.slopeRad(), heading);
+                DoubleUnaryOperator axle =
+                        handN -> balance + there.axleShiftM(handN, rolling, ground.slopeRad(), heading);
                 foremost = Math.min(foremost, axle.applyAsDouble(leastHandN()));
                 rearmost = Math.max(rearmost, axle.applyAsDouble(mostHandN()));
             }

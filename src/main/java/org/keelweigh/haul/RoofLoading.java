@@ -84,8 +84,7 @@ public record RoofLoading(
                         load.massKg(), STERN_GRIP_SHARE * lengthM, BOW_GRIP_SHARE * lengthM, load.stationM())
                 .heavierKg();
         boolean tested = lifter.testedKg() != null;
-        RoofLift whole =
-                RoofLift.of(RoofLift.Method.WHOLE_ALONE, load.massKg(), recommendedKg, personKg, tested);
+        RoofLift whole = RoofLift.of(RoofLift.Method.WHOLE_ALONE, load.massKg(), recommendedKg, personKg, tested);
         RoofLift shared = RoofLift.of(RoofLift.Method.TWO_PEOPLE, two, recommendedKg, personKg, tested);
         RoofLift bow = RoofLift.of(RoofLift.Method.FIRST_END, first, recommendedKg, personKg, tested);
         RoofLift stern = RoofLift.of(RoofLift.Method.SECOND_END, second, recommendedKg, personKg, tested);
@@ -151,7 +150,8 @@ public record RoofLoading(
         LiftLimits.Zone zone = guide.zone(heightM, barsM);
         double limitKg = guide.comfortKg(kind, heightM, barsM);
         assumed.add(lifter.name() + " has tested no limit; a guide value of " + Figures.kilograms(limitKg) + " ("
-                + zone.label() + ", " + kind.label() + ") stands in. Lift a weighed water container to that height three "
+                + zone.label() + ", " + kind.label()
+                + ") stands in. Lift a weighed water container to that height three "
                 + "times to know better.");
         return limitKg;
     }
@@ -165,11 +165,13 @@ public record RoofLoading(
             return who + " can load it alone, one end at a time, within the limits.";
         }
         if (end.band() == LiftBand.HARD) {
-            return who + " can load it alone, one end at a time, but it is hard; with a second person each holds at most "
+            return who
+                    + " can load it alone, one end at a time, but it is hard; with a second person each holds at most "
                     + Figures.kilograms(shared.loadKg()) + ".";
         }
         return shared.band() == LiftBand.NO
-                ? who + " should not lift this boat to that height, not with one helper either: use a loading aid or a trailer."
+                ? who
+                        + " should not lift this boat to that height, not with one helper either: use a loading aid or a trailer."
                 : who + " should not load it alone: with a second person each holds at most "
                         + Figures.kilograms(shared.loadKg()) + ".";
     }
@@ -177,10 +179,12 @@ public record RoofLoading(
     private static List<String> cautions(double recommendedKg) {
         List<String> cautions = new ArrayList<>();
         if (recommendedKg == 0) {
-            cautions.add("The hands would go above 1.75 m (5.7 ft), where the lifting equation recommends no lift: use a step, "
-                    + "a loading arm or a helper.");
+            cautions.add(
+                    "The hands would go above 1.75 m (5.7 ft), where the lifting equation recommends no lift: use a step, "
+                            + "a loading arm or a helper.");
         }
-        cautions.add("Empty the hull first: the equation does not hold for shifting water, slippery ground or one hand.");
+        cautions.add(
+                "Empty the hull first: the equation does not hold for shifting water, slippery ground or one hand.");
         cautions.addAll(CartAnswer.CAUTIONS.subList(0, 2));
         return cautions;
     }

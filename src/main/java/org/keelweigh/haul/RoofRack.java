@@ -121,7 +121,9 @@ public record RoofRack(
 
     private static List<String> endLines(Boat boat, RoofCar car, Overhang overhang) {
         List<String> reasons = new ArrayList<>();
-        double pastBumper = DoubleStream.of(overhang.rearM.orElse(0), overhang.frontM.orElse(0)).max().orElse(0);
+        double pastBumper = DoubleStream.of(overhang.rearM.orElse(0), overhang.frontM.orElse(0))
+                .max()
+                .orElse(0);
         if (pastBumper > LONG_OVERHANG_M) {
             reasons.add("It reaches " + Figures.metres(pastBumper) + " past a bumper.");
         }
@@ -141,14 +143,16 @@ public record RoofRack(
         List<String> advice = new ArrayList<>();
         advice.add("Two cam straps 25 mm (1 in) wide, one twist in each against humming, pulled tight by hand"
                 + (crushable(boat) ? "; no ratchets, they crush this hull." : "."));
-        advice.add("Bow and stern lines to bolted loops above 80 km/h (50 mph) and in gusts; check all after 10 km (6 mi).");
+        advice.add(
+                "Bow and stern lines to bolted loops above 80 km/h (50 mph) and in gusts; check all after 10 km (6 mi).");
         advice.add(
                 switch (boat.kind()) {
                     case CANOE -> "Gunwales down on the bars.";
                     case INFLATABLE_BOARD, INFLATABLE_KAYAK -> "Better deflated inside the car.";
-                    case SIT_ON_TOP, SIT_INSIDE, PEDAL_KAYAK -> boat.material().polyethylene()
-                            ? "On its edge or hull up; a strap on a hot hull dents it."
-                            : "Hull down in shaped cradles.";
+                    case SIT_ON_TOP, SIT_INSIDE, PEDAL_KAYAK ->
+                        boat.material().polyethylene()
+                                ? "On its edge or hull up; a strap on a hot hull dents it."
+                                : "Hull down in shaped cradles.";
                     case HARD_BOARD -> "Deck down on pads, fins forward and up.";
                     case ROWING_BOAT -> "Hull up, if the roof may carry it at all.";
                 });
@@ -188,8 +192,8 @@ public record RoofRack(
                         + rule.marking());
             }
             if (rule.marksFront(frontM.orElse(0))) {
-                warnings.add("It reaches " + Figures.metres(frontM.orElse(0)) + " past the front bumper. "
-                        + rule.marking());
+                warnings.add(
+                        "It reaches " + Figures.metres(frontM.orElse(0)) + " past the front bumper. " + rule.marking());
             }
         }
     }

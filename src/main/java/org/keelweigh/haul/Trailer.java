@@ -16,8 +16,9 @@ public record Trailer(double massKg, double couplerToAxleM, double centreAheadM)
 
     public Trailer {
         if (!(massKg > 0) || !(couplerToAxleM > 0) || !Double.isFinite(massKg + couplerToAxleM + centreAheadM)) {
-            throw new IllegalArgumentException("Mass (kg) and coupler distance (m) must be above 0 and the centre finite, "
-                    + "but are " + massKg + ", " + couplerToAxleM + ", " + centreAheadM);
+            throw new IllegalArgumentException(
+                    "Mass (kg) and coupler distance (m) must be above 0 and the centre finite, " + "but are " + massKg
+                            + ", " + couplerToAxleM + ", " + centreAheadM);
         }
     }
 
@@ -38,10 +39,12 @@ public record Trailer(double massKg, double couplerToAxleM, double centreAheadM)
 
     /** Tells what to do about the load on the hitch, as a sentence. */
     public String advice() {
-        String now = Figures.kilograms(Math.max(0, tongueKg())) + ", " + Figures.plain(100 * tongueShare()) + " %, rests on the hitch";
+        String now = Figures.kilograms(Math.max(0, tongueKg())) + ", " + Figures.plain(100 * tongueShare())
+                + " %, rests on the hitch";
         String manual = " Never more than hitch and car allow: read their plates.";
         if (tongueShare() < LEAST_SHARE) {
-            return now + ": too little makes a trailer sway; 10 to 15 % is usual, 5 to 10 % for light boat trailers in some "
+            return now
+                    + ": too little makes a trailer sway; 10 to 15 % is usual, 5 to 10 % for light boat trailers in some "
                     + "countries. Move the boat forward." + manual;
         }
         return tongueShare() > MOST_SHARE

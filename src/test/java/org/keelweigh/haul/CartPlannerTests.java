@@ -39,8 +39,10 @@ class CartPlannerTests {
 
     @ParameterizedTest
     @CsvSource({
-        // Worked with the flat rule of the trade (common practice, no source): rolled kg, wheels N, hand N, pull N, ratio.
-        // The flat rule knows no heights; with them the pull on sand comes out up to 3 % less and the hand load differs.
+        // Worked with the flat rule of the trade (common practice, no source): rolled kg, wheels N, hand N, pull N,
+        // ratio.
+        // The flat rule knows no heights; with them the pull on sand comes out up to 3 % less and the hand load
+        // differs.
         "b1,60.0,483,105,120,0.76",
         "b2,28.5,241,38,60,0.38",
         "b3,54.6,443,91,110,0.69",
@@ -97,7 +99,11 @@ class CartPlannerTests {
         CartPlan plan = onCart(request, "cradle-air");
         assertThat(plan.verdict()).isEqualTo(CartVerdict.TWO_PEOPLE);
         assertThat(plan.legs().get(1)).isInstanceOf(Leg.Carried.class);
-        assertThat(plan.reasons()).singleElement().asString().contains("14 steps").contains("16 kg");
+        assertThat(plan.reasons())
+                .singleElement()
+                .asString()
+                .contains("14 steps")
+                .contains("16 kg");
     }
 
     @Test
@@ -127,7 +133,8 @@ class CartPlannerTests {
     @Test
     void ratingFollowsBumpAndEightTenthsRule() {
         CartPlan plan = onCart(
-                CartRequest.of(ExampleBoats.SHOP_FINS, List.of(Stretch.of("Gravel", 50, "loose-gravel", 0)), List.of(WREN)),
+                CartRequest.of(
+                        ExampleBoats.SHOP_FINS, List.of(Stretch.of("Gravel", 50, "loose-gravel", 0)), List.of(WREN)),
                 "cradle-air");
         Leg.Rolled leg = plan.rolled().getFirst();
         double most = Math.max(leg.perWheelN() * 2, leg.down().wheelN());
@@ -148,8 +155,8 @@ class CartPlannerTests {
     @EnumSource(BoatKind.class)
     void setsTheAxleSoThatTheHandLoadIsComfortable(BoatKind kind) {
         Stretch hill = Stretch.of("Hill", 80, "short-grass", Math.atan(0.06));
-        CartRequest request = new CartRequest(
-                ExampleBoats.usual(kind), true, 5, null, List.of(TRAIL, hill), List.of(WREN), true);
+        CartRequest request =
+                new CartRequest(ExampleBoats.usual(kind), true, 5, null, List.of(TRAIL, hill), List.of(WREN), true);
         CartPlan plan = onCart(request, "cradle-air");
         assertThat(plan.axle().comfortable()).isTrue();
         assertThat(plan.axle().mostHandN()).isLessThanOrEqualTo(120 + 1e-6);
@@ -187,8 +194,8 @@ class CartPlannerTests {
         assertThat(bag.verdict()).isEqualTo(CartVerdict.ONE_PERSON);
         assertThat(bag.worstPullN()).isZero();
         assertThat(bag.massKg()).isCloseTo(15.5, within(1e-9));
-        CartRequest rolled = new CartRequest(
-                ExampleBoats.INFLATABLE, true, 0, null, List.of(TRAIL), List.of(WREN), true);
+        CartRequest rolled =
+                new CartRequest(ExampleBoats.INFLATABLE, true, 0, null, List.of(TRAIL), List.of(WREN), true);
         assertThat(PLANNER.plan(rolled)).isInstanceOf(CartPlan.class);
     }
 
@@ -241,8 +248,7 @@ class CartPlannerTests {
     @Test
     void needsTwoOnASteepRampWithAHeavyBoat() {
         Stretch ramp = Stretch.of("Ramp", 20, "ramp-concrete", Math.atan(0.13));
-        CartPlan plan =
-                onCart(CartRequest.of(ExampleBoats.PROPELLER, List.of(ramp), List.of(WREN)), "balloon");
+        CartPlan plan = onCart(CartRequest.of(ExampleBoats.PROPELLER, List.of(ramp), List.of(WREN)), "balloon");
         assertThat(plan.verdict()).isEqualTo(CartVerdict.TWO_PEOPLE);
         assertThat(plan.worstHoldBackN()).isPositive();
     }
@@ -257,8 +263,8 @@ class CartPlannerTests {
 
     @Test
     void rejectsUnknownSurface() {
-        CartRequest request = CartRequest.of(
-                ExampleBoats.CANOE, List.of(Stretch.of("Moon", 20, "regolith", 0)), List.of(WREN));
+        CartRequest request =
+                CartRequest.of(ExampleBoats.CANOE, List.of(Stretch.of("Moon", 20, "regolith", 0)), List.of(WREN));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> PLANNER.plan(request))
                 .withMessageContaining("regolith")

@@ -70,7 +70,8 @@ class LiftingEquationTests {
     @Test
     void differsBetweenSystemsByTwoPercent() {
         // Constructed: H 20 in, V 20 in, D 30 in, A 30 degrees, fair grip, computed in both systems by separate code.
-        double us = LiftingEquation.evaluate(LiftUnits.US, task(0, 20, 20, 20, 30, 30, 0.2)).limit();
+        double us = LiftingEquation.evaluate(LiftUnits.US, task(0, 20, 20, 20, 30, 30, 0.2))
+                .limit();
         double metric = LiftingEquation.evaluate(LiftUnits.METRIC, task(0, 50.8, 50.8, 50.8, 76.2, 30, 0.2))
                 .limit();
         assertThat(us).isCloseTo(17.8261116, within(1e-6));
@@ -92,7 +93,8 @@ class LiftingEquationTests {
         "US,12,30,70.1,0,false"
     })
     void recommendsNoLiftBeyondItsRange(LiftUnits units, double h, double v, double d, double a, boolean inside) {
-        double limit = LiftingEquation.evaluate(units, task(5, h, v, 20, d, a, 0.2)).limit();
+        double limit =
+                LiftingEquation.evaluate(units, task(5, h, v, 20, d, a, 0.2)).limit();
         assertThat(limit > 0).isEqualTo(inside);
     }
 
@@ -112,7 +114,8 @@ class LiftingEquationTests {
 
     @Test
     void agreesWithCompositeIndex() {
-        // NIOSH 94-110, section 2.4.5 (p. 28), inputs from memory: full precision 1.880619; with rounding in between 1.83.
+        // NIOSH 94-110, section 2.4.5 (p. 28), inputs from memory: full precision 1.880619; with rounding in between
+        // 1.83.
         List<LiftingEquation.Part> parts = List.of(
                 new LiftingEquation.Part(20, 1, 20),
                 new LiftingEquation.Part(30, 2, 20),
@@ -139,10 +142,12 @@ class LiftingEquationTests {
     }
 
     @ParameterizedTest
-    // Potvin et al., Ergonomics 64(8), 2021, Table 4: reference load, coefficient of variation, what three in four can do.
+    // Potvin et al., Ergonomics 64(8), 2021, Table 4: reference load, coefficient of variation, what three in four can
+    // do.
     @CsvSource({
         "34.9,0.26,28.8", "82.6,0.276,67.2", "37.0,0.307,29.3", "95.9,0.304,76.2", "36.9,0.214,31.6", "70.3,0.231,59.3",
-        "25.5,0.286,20.6", "65.3,0.267,53.5", "36.9,0.234,31.1", "69.8,0.238,58.6", "25.5,0.298,20.4", "61.0,0.257,50.4",
+        "25.5,0.286,20.6", "65.3,0.267,53.5", "36.9,0.234,31.1", "69.8,0.238,58.6", "25.5,0.298,20.4",
+                "61.0,0.257,50.4",
         "28.6,0.231,24.1", "74.9,0.278,60.9"
     })
     void agreesWithThreeInFour(double mean, double variation, double capable) {
@@ -151,7 +156,8 @@ class LiftingEquationTests {
 
     @Test
     void agreesWithGuidanceOnSlopes() {
-        // UK HSE INDG143: 400 kg needs 8 kgf on the level at 2 %, and over 30 kgf on 1 in 12: gravity's part 33.218192 kgf.
+        // UK HSE INDG143: 400 kg needs 8 kgf on the level at 2 %, and over 30 kgf on 1 in 12: gravity's part 33.218192
+        // kgf.
         CartStatics trolley = new CartStatics(400 * 9.80665, 0, 0, 1, 0);
         double slope = Math.atan(1 / 12.0);
         assertThat(trolley.forces(0.02, 0, Heading.UPHILL).pullN() / 9.80665).isCloseTo(8, within(1e-9));

@@ -24,8 +24,7 @@ class LiftingLawTests {
 
     @Property
     void recommendsLessTheFartherTheHands(
-            @ForAll @DoubleRange(min = 20, max = 62) double near,
-            @ForAll @DoubleRange(min = 0, max = 20) double more) {
+            @ForAll @DoubleRange(min = 20, max = 62) double near, @ForAll @DoubleRange(min = 0, max = 20) double more) {
         assertThat(limit(near + more)).isLessThanOrEqualTo(limit(near));
     }
 

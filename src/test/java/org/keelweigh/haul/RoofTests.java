@@ -23,7 +23,10 @@ class RoofTests {
     @ParameterizedTest
     @CsvSource({
         // Common practice, no source: 0.43 of the stripped hull on the second end; Wren's limit 18 kg.
-        "b1,17.6,0.98", "b2,8.4,0.47", "b3,16.8,0.93", "b4,13.5,0.75"
+        "b1,17.6,0.98",
+        "b2,8.4,0.47",
+        "b3,16.8,0.93",
+        "b4,13.5,0.75"
     })
     void agreesWithExampleEndLifts(String id, double loadKg, double ratio) {
         RoofLoading loading = RoofLoading.of(ExampleBoats.byId(id), null, WREN, GUIDE);
@@ -36,15 +39,18 @@ class RoofTests {
         // Common practice, no source: 8.8 kg against 7 kg gives 1.26.
         RoofLoading loading = RoofLoading.of(ExampleBoats.SIT_ON_TOP, null, SEDGE, GUIDE);
         assertThat(loading.liftRatio()).isCloseTo(1.26, within(0.01));
-        assertThat(loading.firstEnd().loadKg()).isGreaterThan(loading.secondEnd().loadKg());
+        assertThat(loading.firstEnd().loadKg())
+                .isGreaterThan(loading.secondEnd().loadKg());
     }
 
     @Test
     void letsTheLowerLimitWin() {
-        RoofLift tested = RoofLoading.of(ExampleBoats.SIT_ON_TOP, null, SEDGE, GUIDE).firstEnd();
+        RoofLift tested =
+                RoofLoading.of(ExampleBoats.SIT_ON_TOP, null, SEDGE, GUIDE).firstEnd();
         assertThat(tested.personKg()).isEqualTo(7);
         assertThat(tested.limitKg()).isEqualTo(7);
-        RoofLift strong = RoofLoading.of(ExampleBoats.SIT_ON_TOP, null, WREN, GUIDE).firstEnd();
+        RoofLift strong =
+                RoofLoading.of(ExampleBoats.SIT_ON_TOP, null, WREN, GUIDE).firstEnd();
         assertThat(strong.limitKg()).isEqualTo(strong.recommendedKg()).isLessThan(18);
     }
 
@@ -140,7 +146,8 @@ class RoofTests {
     // 49 CFR 393.87 says "more than"; many state laws say "4 feet or more".
     @CsvSource({"4.0,true,false", "4.1,true,true", "4.0,false,true", "3.9,false,false"})
     void marksRearOverhangByTheRuleChosen(double feet, boolean strict, boolean marked) {
-        assertThat(OverhangRule.USA.withStrict(strict).marksRear(feet * Length.M_PER_FOOT)).isEqualTo(marked);
+        assertThat(OverhangRule.USA.withStrict(strict).marksRear(feet * Length.M_PER_FOOT))
+                .isEqualTo(marked);
     }
 
     @ParameterizedTest
@@ -153,8 +160,8 @@ class RoofTests {
     // Common practice, no source: hull + 10 kg over 75 or 50 kg.
     @CsvSource({"b1,75,0.68", "b2,75,0.39", "b3,75,0.65", "b4,75,0.55", "b6,50,0.61"})
     void agreesWithExampleRoofRatios(String id, double limitKg, double ratio) {
-        RoofRack rack = RoofRack.of(
-                ExampleBoats.byId(id), RoofCar.of(4.6, limitKg, 0.95, 10.0), OverhangRule.GREAT_BRITAIN);
+        RoofRack rack =
+                RoofRack.of(ExampleBoats.byId(id), RoofCar.of(4.6, limitKg, 0.95, 10.0), OverhangRule.GREAT_BRITAIN);
         assertThat(rack.ratio().orElseThrow()).isCloseTo(ratio, within(0.006));
     }
 
@@ -179,8 +186,7 @@ class RoofTests {
 
     @Test
     void asksForWhatNobodySaid() {
-        RoofRack rack =
-                RoofRack.of(ExampleBoats.CANOE, RoofCar.of(null, null, null, null), OverhangRule.USA);
+        RoofRack rack = RoofRack.of(ExampleBoats.CANOE, RoofCar.of(null, null, null, null), OverhangRule.USA);
         assertThat(rack.ratio()).isEmpty();
         assertThat(rack.rearOverhangM()).isEmpty();
         assertThat(rack.unknown()).hasSize(4);
@@ -188,8 +194,8 @@ class RoofTests {
 
     @Test
     void findsTheCentreOfSeveralMasses() {
-        RigidLoad load = new RigidLoad(List.of(
-                new PlacedMass("hull", 30, 2, 0.2), new PlacedMass("drive", 10, 3, 0.4)));
+        RigidLoad load =
+                new RigidLoad(List.of(new PlacedMass("hull", 30, 2, 0.2), new PlacedMass("drive", 10, 3, 0.4)));
         assertThat(load.massKg()).isEqualTo(40);
         assertThat(load.stationM()).isCloseTo(2.25, within(1e-12));
         assertThat(load.heightM()).isCloseTo(0.25, within(1e-12));
