@@ -45,8 +45,20 @@ class AdditiveModelTests {
         assertThat(ranking.contribution(Offices.ADDISON, 2)).isCloseTo(23, within(1e-9));
     }
 
-    // constructed: min-max scaling of a changing set moves scores (equal weights, third criterion set .4778 to .3278);
-    // here the table is already on fixed scales, so nothing moves
+    // constructed: scaling each column to the smallest and largest entry of the set at hand, with equal weights, gives
+    // .5 .477778 .5, and a fourth alternative moves them to .5 .327778 .125 .5; fixed ranges do not move
+    @Test
+    void keepsScoresThatMinMaxScalingWouldMove() {
+        double[] half = {0.5, 0.5};
+        ValueFunction fixed = ValueFunction.linear(0, 20);
+        double[][] values = Arrays.stream(new double[][] {{9, 0}, {5, 2}, {0, 5}, {0, 20}})
+                .map(row -> Arrays.stream(row).map(fixed::value).toArray())
+                .toArray(double[][]::new);
+        double[] three = AdditiveModel.totals(Arrays.copyOf(values, 3), half);
+        assertThat(AdditiveModel.totals(values, half)).startsWith(three);
+        assertThat(three).containsExactly(new double[] {22.5, 17.5, 12.5}, within(1e-12));
+    }
+
     @Property
     void neverReordersTheOthersWhenOneIsAdded(@ForAll("cases") Case all) {
         int kept = all.alternatives() - 1;

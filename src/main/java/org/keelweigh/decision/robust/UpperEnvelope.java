@@ -13,7 +13,7 @@ public final class UpperEnvelope {
     public static final int NONE_PREFERRED = -1;
 
     /** Lines closer than this in value points, or crossings closer than this in t, are taken as one. */
-    private static final double SAME = 1e-9;
+    static final double SAME = 1e-9;
 
     private UpperEnvelope() {}
 

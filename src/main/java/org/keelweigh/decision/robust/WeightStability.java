@@ -26,9 +26,6 @@ import org.keelweigh.decision.Weights;
 public record WeightStability(
         int criterion, double weight, int winner, double from, double to, List<Segment> segments) {
 
-    /** Slopes that differ by less never meet in a way that anyone could see. */
-    private static final double PARALLEL = 1e-12;
-
     /** Copies the segments. */
     public WeightStability {
         segments = List.copyOf(segments);
@@ -60,7 +57,7 @@ public record WeightStability(
         for (int a = 0; a < values.length; a++) {
             double leadAtStart = starts[winner] - starts[a];
             double gain = ends[winner] - ends[a] - leadAtStart;
-            if (ruledOut[a] || Math.abs(gain) < PARALLEL) {
+            if (ruledOut[a] || Math.abs(gain) <= UpperEnvelope.SAME) {
                 continue;
             }
             if (gain > 0) {
@@ -69,6 +66,9 @@ public record WeightStability(
                 to = Math.min(to, -leadAtStart / gain);
             }
         }
+        // a border that rounding alone keeps from the end is no border
+        from = from <= UpperEnvelope.SAME ? 0 : from;
+        to = to >= 1 - UpperEnvelope.SAME ? 1 : to;
         List<Segment> segments = UpperEnvelope.segments(starts, ends, ruledOut, winner);
         return new WeightStability(
                 k, weights[k], winner, Math.min(from, weights[k]), Math.max(to, weights[k]), segments);
@@ -93,7 +93,9 @@ public record WeightStability(
         double restDifference = rest[a] - rest[b];
         double bend = restDifference - (values[a][criterion] - values[b][criterion]);
         double tie = restDifference / bend;
-        return Math.abs(bend) >= PARALLEL && tie >= 0 && tie <= 1 ? OptionalDouble.of(tie) : OptionalDouble.empty();
+        return Math.abs(bend) > UpperEnvelope.SAME && tie >= 0 && tie <= 1
+                ? OptionalDouble.of(tie)
+                : OptionalDouble.empty();
     }
 
     /** Tells whether the present winner stays first whatever this weight is. */
@@ -103,18 +105,26 @@ public record WeightStability(
 
     /** Returns who is first once the weight falls below {@link #from}; empty if the winner stays first down to 0. */
     public OptionalInt winnerBelow() {
-        return segments.stream()
-                .filter(segment -> segment.winner() != winner && segment.to() <= from + PARALLEL)
-                .mapToInt(Segment::winner)
-                .reduce((first, last) -> last);
+        return from <= 0
+                ? OptionalInt.empty()
+                : segments.stream()
+                        .filter(segment -> segment.winner() != winner && middle(segment) < weight)
+                        .mapToInt(Segment::winner)
+                        .reduce((first, last) -> last);
     }
 
     /** Returns who is first once the weight rises above {@link #to}; empty if the winner stays first up to 1. */
     public OptionalInt winnerAbove() {
-        return segments.stream()
-                .filter(segment -> segment.winner() != winner && segment.from() >= to - PARALLEL)
-                .mapToInt(Segment::winner)
-                .findFirst();
+        return to >= 1
+                ? OptionalInt.empty()
+                : segments.stream()
+                        .filter(segment -> segment.winner() != winner && middle(segment) > weight)
+                        .mapToInt(Segment::winner)
+                        .findFirst();
+    }
+
+    private static double middle(Segment segment) {
+        return (segment.from() + segment.to()) / 2;
     }
 
     /** Returns the distance from the present weight to the nearer border, 0 to 1; 1 if there is none. */

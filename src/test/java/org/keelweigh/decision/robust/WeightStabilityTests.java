@@ -142,6 +142,23 @@ class WeightStabilityTests {
         }
     }
 
+    @Property
+    void namesWhoTakesOverBeyondEachBorder(@ForAll("cases") Case all) {
+        for (WeightStability stability : stability(all)) {
+            int k = stability.criterion();
+            assertThat(stability.winnerBelow().isPresent()).isEqualTo(stability.from() > 0);
+            assertThat(stability.winnerAbove().isPresent()).isEqualTo(stability.to() < 1);
+            stability.winnerBelow().ifPresent(next -> {
+                double[] totals = totals(all, k, stability.from());
+                assertThat(totals[next]).isCloseTo(totals[stability.winner()], within(1e-6));
+            });
+            stability.winnerAbove().ifPresent(next -> {
+                double[] totals = totals(all, k, stability.to());
+                assertThat(totals[next]).isCloseTo(totals[stability.winner()], within(1e-6));
+            });
+        }
+    }
+
     private static List<WeightStability> stability(Case all) {
         return WeightStability.all(all.values(), all.weights(), all.ruledOut());
     }
