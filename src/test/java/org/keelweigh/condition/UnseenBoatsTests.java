@@ -56,8 +56,8 @@ class UnseenBoatsTests {
         double standardError = standardDeviation(simulated) / Math.sqrt(FUTURES);
         assertThat(Arrays.stream(simulated).average().orElseThrow())
                 .isCloseTo(unseen.hidden().mean(), within(4 * standardError));
-        assertThat(simulated[FUTURES / 2]).isCloseTo(median, within(0.1 * median + 5));
-        assertThat(simulated[FUTURES * 9 / 10]).isCloseTo(ninth, within(0.1 * ninth + 5));
+        assertThat(simulated[FUTURES / 2]).isCloseTo(median, within(0.12 * median + 10));
+        assertThat(simulated[FUTURES * 9 / 10]).isCloseTo(ninth, within(0.12 * ninth + 10));
     }
 
     private static double stopChance(Boat boat) {
@@ -82,7 +82,8 @@ class UnseenBoatsTests {
             for (Check check : checks) {
                 largest.merge(check.group(), spend(check, random.nextDouble()), Math::max);
             }
-            spends[i] = largest.values().stream().mapToDouble(Double::doubleValue).sum();
+            spends[i] =
+                    largest.values().stream().mapToDouble(Double::doubleValue).sum();
         }
         Arrays.sort(spends);
         return spends;
@@ -101,7 +102,9 @@ class UnseenBoatsTests {
 
     private static double standardDeviation(double[] values) {
         double mean = Arrays.stream(values).average().orElseThrow();
-        double squares = Arrays.stream(values).map(value -> (value - mean) * (value - mean)).sum();
+        double squares = Arrays.stream(values)
+                .map(value -> (value - mean) * (value - mean))
+                .sum();
         return Math.sqrt(squares / (values.length - 1));
     }
 }
