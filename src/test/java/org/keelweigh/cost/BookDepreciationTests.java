@@ -63,21 +63,28 @@ class BookDepreciationTests {
     }
 
     /**
-     * IRS Publication 946, app. A, table A-1, 5-year property: double declining balance that turns to a straight line,
-     * half a year in the first and last year. The switch is worked here; the first four years are the plain method.
+     * IRS Publication 946, app. A, table A-1, 3-, 5- and 7-year property: double declining balance that turns to a
+     * straight line, half a year in the first and last year. The 3-year row is from memory. The printed rounding is not
+     * that of the formula, hence 0.006.
      */
-    @Test
-    void givesTheDecliningYearsOfTheTaxTable() {
-        double[] printed = {20, 32, 19.2, 11.52};
-        BookDepreciation balance = new BookDepreciation(100, 0, 5);
-        double firstHalf = balance.decliningBalance(1, 2) / 2;
-        assertThat(firstHalf).isCloseTo(printed[0], within(0.006));
-        BookDepreciation rest = new BookDepreciation(100 - firstHalf, 0, 5);
-        for (int p = 1; p <= 3; p++) {
-            assertThat(rest.decliningBalance(p, 2)).isCloseTo(printed[p], within(0.006));
+    @ParameterizedTest
+    @CsvSource({
+        "3, 33.33 44.45 14.81 7.41",
+        "5, 20 32 19.2 11.52 11.52 5.76",
+        "7, 14.29 24.49 17.49 12.49 8.93 8.92 8.93 4.46"
+    })
+    void givesTheYearsOfTheTaxTable(int years, String printed) {
+        double left = 100;
+        double yearsLeft = years;
+        for (String share : printed.split(" ")) {
+            double part = yearsLeft == years ? 0.5 : 1;
+            double declining = new BookDepreciation(left, 0, years).decliningBalance(1, 2);
+            double amount = Math.min(left, part * Math.max(declining, left / yearsLeft));
+            assertThat(amount).isCloseTo(Double.parseDouble(share), within(0.006));
+            left -= amount;
+            yearsLeft = Math.max(0.5, yearsLeft - part);
         }
-        double left = 100 - 20 - 32 - 19.2 - 11.52;
-        assertThat(left / 1.5).as("straight line over the last 1.5 years").isCloseTo(11.52, within(0.006));
+        assertThat(left).isCloseTo(0, within(1e-9));
     }
 
     /** Constructed: 900 falls to 400 in five years. */
