@@ -81,14 +81,10 @@ final class BoatHistories {
                 causes.signal(look.about())
                         .map(signal -> signal.phrase(look.ifThere() >= look.ifAbsent()))
                         .orElse(look.about());
-            case Evidence.CheckReport report -> found(report.about(), report.outcome());
-            case Evidence.CheckSign sign -> found(sign.about(), sign.seen() ? sign.least() : Outcome.FINE);
+            case Evidence.CheckReport report -> causes.phrases().found(report.about(), report.outcome());
+            case Evidence.CheckSign sign -> causes.phrases()
+                    .found(sign.about(), sign.seen() ? sign.least() : Outcome.FINE);
         };
-    }
-
-    private String found(String check, Outcome outcome) {
-        String fault = causes.faultPhrase(check);
-        return outcome == Outcome.FINE ? "no sign of " + fault : fault + " (" + outcome.label() + ")";
     }
 
     private String sentence(

@@ -37,7 +37,7 @@ public final class HiddenCauses {
     private final Map<String, HiddenCause> causes;
     private final Map<String, CauseSignal> signals;
     private final List<CauseEffect> effects;
-    private final Map<String, String> faultPhrases;
+    private final FaultPhrases phrases;
     private final Map<Key, BeliefNetwork> networks = new LinkedHashMap<>();
 
     private HiddenCauses(
@@ -45,12 +45,12 @@ public final class HiddenCauses {
             Map<String, HiddenCause> causes,
             Map<String, CauseSignal> signals,
             List<CauseEffect> effects,
-            Map<String, String> faultPhrases) {
+            FaultPhrases phrases) {
         this.inspections = inspections;
         this.causes = causes;
         this.signals = signals;
         this.effects = effects;
-        this.faultPhrases = faultPhrases;
+        this.phrases = phrases;
     }
 
     /** Is what a network depends on. */
@@ -73,12 +73,7 @@ public final class HiddenCauses {
                 .unique("signal")
                 .map(row -> signal(row, causes, inspections, pairs))
                 .forEach(each -> signals.put(each.id(), each));
-        Map<String, String> phrases = new HashMap<>();
-        catalogue.table("fault-phrases.csv")
-                .unique("check")
-                .rows()
-                .forEach(row -> phrases.put(row.text("check"), row.text("phrase")));
-        return new HiddenCauses(inspections, causes, signals, effects, phrases);
+        return new HiddenCauses(inspections, causes, signals, effects, FaultPhrases.read(catalogue, inspections));
     }
 
     private static CauseEffect effect(
@@ -137,10 +132,13 @@ public final class HiddenCauses {
         return Optional.ofNullable(signals.get(id));
     }
 
-    /** Tells how a sentence names what a check looks for, such as "hidden cracks". */
+    /** Tells how a sentence names what a check looks for, such as "cracks in the hull". */
     public String faultPhrase(String check) {
-        return faultPhrases.getOrDefault(
-                check, inspections.check(check).map(Check::title).orElse(check));
+        return phrases.fault(check);
+    }
+
+    FaultPhrases phrases() {
+        return phrases;
     }
 
     /**

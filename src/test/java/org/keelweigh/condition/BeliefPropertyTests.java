@@ -44,7 +44,8 @@ class BeliefPropertyTests {
             causes.add(new Cause("cause" + j, 0.05 + 0.6 * random.nextDouble(), 0.9 * random.nextDouble()));
             for (int s = 0; s < 2; s++) {
                 String id = "signal" + j + s;
-                signals.add(new Signal(id, "cause" + j, 0.3 + 0.6 * random.nextDouble(), 0.1 + 0.2 * random.nextDouble()));
+                signals.add(
+                        new Signal(id, "cause" + j, 0.3 + 0.6 * random.nextDouble(), 0.1 + 0.2 * random.nextDouble()));
                 if (random.nextBoolean()) {
                     evidence.add(SignalLook.of(id, random.nextBoolean()));
                 }

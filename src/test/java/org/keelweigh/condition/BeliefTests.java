@@ -95,10 +95,12 @@ class BeliefTests {
                 List.of(new Signal("proof", "sun", 1, 0)),
                 checks(),
                 List.of(new Influence("sun", "crack", 1.6, 2.6)));
-        OutcomeChances with =
-                network.believe(List.of(SignalLook.of("proof", true))).check("crack").now();
-        OutcomeChances without =
-                network.believe(List.of(SignalLook.of("proof", false))).check("crack").now();
+        OutcomeChances with = network.believe(List.of(SignalLook.of("proof", true)))
+                .check("crack")
+                .now();
+        OutcomeChances without = network.believe(List.of(SignalLook.of("proof", false)))
+                .check("crack")
+                .now();
         assertThat((with.minor() / with.fine()) / (without.minor() / without.fine()))
                 .isCloseTo(1.6, within(1e-9));
         assertThat((with.major() / with.fine()) / (without.major() / without.fine()))
@@ -109,7 +111,8 @@ class BeliefTests {
 
     @Test
     void lowersAFaultThatWasLookedForAndNotFound() {
-        // p(1-s) / (p(1-s) + (1-p)(1-fa)) with p = 0.05: 0.047 from a photo, 0.006 by torch. Estimates, common practice.
+        // p(1-s) / (p(1-s) + (1-p)(1-fa)) with p = 0.05: 0.047 from a photo, 0.006 by torch. Estimates, common
+        // practice.
         LinkedHashMap<String, OutcomeChances> alone = new LinkedHashMap<>();
         alone.put("scupper", OutcomeChances.ofFaults(0, 0.04, 0.01));
         BeliefNetwork network = BeliefNetwork.of(List.of(), List.of(), alone, List.of());
@@ -129,10 +132,10 @@ class BeliefTests {
     @Test
     void countsOverlappingSignalsLessThanIndependentOnesAndEachAloneInFull() {
         List<Signal> twins = List.of(new Signal("a", "sun", 0.5, 0.1), new Signal("b", "sun", 0.5, 0.1));
-        BeliefNetwork apart = BeliefNetwork.of(
-                List.of(new Cause("sun", 0.2, 0)), twins, new LinkedHashMap<>(), List.of());
-        BeliefNetwork overlapping = BeliefNetwork.of(
-                List.of(new Cause("sun", 0.2, 1)), twins, new LinkedHashMap<>(), List.of());
+        BeliefNetwork apart =
+                BeliefNetwork.of(List.of(new Cause("sun", 0.2, 0)), twins, new LinkedHashMap<>(), List.of());
+        BeliefNetwork overlapping =
+                BeliefNetwork.of(List.of(new Cause("sun", 0.2, 1)), twins, new LinkedHashMap<>(), List.of());
         List<Evidence> one = List.of(SignalLook.of("a", true));
         List<Evidence> both = List.of(SignalLook.of("a", true), SignalLook.of("b", true));
         assertThat(odds(apart.believe(one))).isCloseTo(0.25 * 5, within(1e-12));
@@ -171,7 +174,8 @@ class BeliefTests {
         for (int c = 0; c < 4; c++) {
             int check = c;
             double mean = forecasts.stream()
-                    .mapToDouble(each -> each.chance() * each.checks().get(check).majorOrWorse())
+                    .mapToDouble(
+                            each -> each.chance() * each.checks().get(check).majorOrWorse())
                     .sum();
             assertThat(mean).isCloseTo(belief.checks().get(c).now().majorOrWorse(), within(1e-12));
         }
@@ -208,7 +212,10 @@ class BeliefTests {
         double room = 0.0056;
         for (int j = 0; j < 3; j++) {
             int cause = j;
-            double share = java.util.Arrays.stream(states).filter(s -> (s >> cause & 1) == 1).count() / (double) worlds;
+            double share = java.util.Arrays.stream(states)
+                            .filter(s -> (s >> cause & 1) == 1)
+                            .count()
+                    / (double) worlds;
             assertThat(share).isCloseTo(belief.causes().get(j).now(), within(room));
         }
         byte[] outcomes = new byte[worlds];
@@ -235,12 +242,14 @@ class BeliefTests {
                 .isThrownBy(() -> NETWORK.believe(List.of(SignalLook.of("step", true), SignalLook.of("step", false))))
                 .withMessageContaining("step");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> BeliefNetwork.of(
-                        CAUSES, List.of(), checks(), List.of(new Influence("rain", "crack", 1, 2))))
+                .isThrownBy(() ->
+                        BeliefNetwork.of(CAUSES, List.of(), checks(), List.of(new Influence("rain", "crack", 1, 2))))
                 .withMessageContaining("rain");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> BeliefNetwork.of(
-                        IntStream.range(0, 17).mapToObj(i -> new Cause("c" + i, 0.1, 0)).toList(),
+                        IntStream.range(0, 17)
+                                .mapToObj(i -> new Cause("c" + i, 0.1, 0))
+                                .toList(),
                         List.of(),
                         checks(),
                         List.of()))

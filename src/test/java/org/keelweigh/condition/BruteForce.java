@@ -26,10 +26,7 @@ final class BruteForce {
     private final List<double[]> bases = new ArrayList<>();
 
     BruteForce(
-            List<Cause> causes,
-            List<Signal> signals,
-            Map<String, OutcomeChances> priors,
-            List<Influence> influences) {
+            List<Cause> causes, List<Signal> signals, Map<String, OutcomeChances> priors, List<Influence> influences) {
         this.causes = causes;
         this.signals = signals;
         this.priors = new LinkedHashMap<>(priors);

@@ -44,7 +44,9 @@ class ListingAssessmentTests {
         assertThat(listing.verdict()).isEqualTo(ListingVerdict.STOP);
         assertThat(listing.priceShare()).hasValue(0.4);
         assertThat(listing.bestProof().orElseThrow().concernAfter()).isLessThan(listing.concern() / 2);
-        assertThat(listing.sentence()).contains("signs that often go with fraud").contains("69 %");
+        assertThat(listing.sentence())
+                .contains("signs that often go with fraud")
+                .contains("69 %");
     }
 
     // The same boat with a fresh picture and a number that decodes: 0.0309 x 8 x 3 x 0.35 x 0.08 = 0.0208, hence 0.02;
@@ -72,8 +74,14 @@ class ListingAssessmentTests {
 
     @ParameterizedTest
     @CsvSource({
-        "0, GO_ON", "0.0299, GO_ON", "0.03, ASK_FOR_PROOF", "0.0999, ASK_FOR_PROOF", "0.1, PAPERS_FIRST",
-        "0.3, PAPERS_FIRST", "0.3001, STOP", "1, STOP"
+        "0, GO_ON",
+        "0.0299, GO_ON",
+        "0.03, ASK_FOR_PROOF",
+        "0.0999, ASK_FOR_PROOF",
+        "0.1, PAPERS_FIRST",
+        "0.3, PAPERS_FIRST",
+        "0.3001, STOP",
+        "1, STOP"
     })
     void setsTheBandsWhereTheyChange(double concern, ListingVerdict verdict) {
         assertThat(ListingVerdict.of(concern)).isEqualTo(verdict);
@@ -81,7 +89,10 @@ class ListingAssessmentTests {
 
     @ParameterizedTest
     @CsvSource({
-        "499, price-under-half", "500, price-half-to-seventy", "699, price-half-to-seventy", "700, price-usual",
+        "499, price-under-half",
+        "500, price-half-to-seventy",
+        "699, price-half-to-seventy",
+        "700, price-usual",
         "1300, price-usual"
     })
     void readsTheSignOffThePrice(double asking, String signal) {
@@ -91,16 +102,18 @@ class ListingAssessmentTests {
 
     @Test
     void countsFurtherSignsOfAGroupByHalf() {
-        double one = logOdds(assess(facts(null, null, List.of("refuses-to-meet")), null).fraud());
-        double two = logOdds(assess(facts(null, null, List.of("refuses-to-meet", "odd-payment")), null).fraud());
+        double one = logOdds(
+                assess(facts(null, null, List.of("refuses-to-meet")), null).fraud());
+        double two = logOdds(assess(facts(null, null, List.of("refuses-to-meet", "odd-payment")), null)
+                .fraud());
         assertThat(two - one).isCloseTo(0.5 * Math.log(12), within(1e-9));
     }
 
     @Test
     void takesFindingsAtTheBoatForSigns() {
-        List<Finding> findings = List.of(Finding.of("hin-read", Outcome.STOP), Finding.of("owner-papers", Outcome.FINE));
-        ListingAssessment listing =
-                ListingAssessment.of(facts(null, null, List.of()), findings, null, CATALOGUE);
+        List<Finding> findings =
+                List.of(Finding.of("hin-read", Outcome.STOP), Finding.of("owner-papers", Outcome.FINE));
+        ListingAssessment listing = ListingAssessment.of(facts(null, null, List.of()), findings, null, CATALOGUE);
         assertThat(listing.reasons())
                 .extracting(each -> each.signal().id())
                 .containsExactlyInAnyOrder("hin-tampered", "old-papers");
@@ -120,7 +133,9 @@ class ListingAssessmentTests {
                 .allSatisfy(each -> assertThat(each.phrase() + each.settle().orElse(""))
                         .doesNotContainIgnoringCase("thief")
                         .doesNotContainIgnoringCase("scammer"));
-        assertThat(CATALOGUE.advice()).extracting(ListingCatalogue.Advice::topic).containsOnly("meet", "pay");
+        assertThat(CATALOGUE.advice())
+                .extracting(ListingCatalogue.Advice::topic)
+                .containsOnly("meet", "pay");
         assertThat(CATALOGUE.signals())
                 .filteredOn(each -> each.fraudWeight() + each.stolenWeight() > 0)
                 .allSatisfy(each -> assertThat(each.settle()).as(each.id()).isPresent());
@@ -135,7 +150,8 @@ class ListingAssessmentTests {
 
     @Provide
     Arbitrary<Set<String>> signs() {
-        return Arbitraries.of(CATALOGUE.signalsToAsk().stream().map(ListingSignal::id).toList())
+        return Arbitraries.of(
+                        CATALOGUE.signalsToAsk().stream().map(ListingSignal::id).toList())
                 .set()
                 .ofMaxSize(8);
     }
