@@ -100,7 +100,8 @@ final class Lengths {
     }
 
     private static String doubt(Matcher one) {
-        return one.group("number") != null && WrittenNumber.of(one.group("number")).ambiguous()
+        return one.group("number") != null
+                        && WrittenNumber.of(one.group("number")).ambiguous()
                 ? "The comma or point may mark thousands or decimals; taken as what a boat can measure."
                 : "";
     }
@@ -120,7 +121,12 @@ final class Lengths {
             boolean inches = number <= 60;
             double metres = number * (inches ? LengthWriting.INCH_M : 0.01);
             if (metres >= NARROWEST_M && metres <= WIDEST_M) {
-                found.add(new Found(Fact.BEAM_M, metres, width.start(), width.end(), 1,
+                found.add(new Found(
+                        Fact.BEAM_M,
+                        metres,
+                        width.start(),
+                        width.end(),
+                        1,
                         "No unit is given; taken as " + (inches ? "inches." : "centimetres.")));
             }
         }

@@ -21,9 +21,8 @@ final class Masses {
     private static final Pattern MASS = Pattern.compile("(?<![\\d$£€])(?<!\\d[.,])(?<number>" + WrittenNumber.PATTERN
             + ")(?:ish|\\+)? ?-?(?<unit>lbs?\\b|pounds?\\b|#|kgs?\\b|kilos?\\b|kilograms?\\b|stone\\b)");
 
-    private static final String LOAD =
-            "capacity|load|payload|carr(?:y|ies)|holds?|supports?|up to|max(?:imum)?|rated|"
-                    + "(?:weight|user|paddler|rider) limit|limit|takes up";
+    private static final String LOAD = "capacity|load|payload|carr(?:y|ies)|holds?|supports?|up to|max(?:imum)?|rated|"
+            + "(?:weight|user|paddler|rider) limit|limit|takes up|suits?|suitable for|ideal for|good for";
     private static final Pattern LOAD_BEFORE = Pattern.compile("\\b(?:" + LOAD + ")\\b(?:[^,;]{0,26})$");
     private static final Pattern LOAD_AFTER = Pattern.compile(
             "^[^,;\\d]{0,14}?\\b(?:capacity|load|payload|max(?:imum)?|(?:weight|user|paddler|rider) limit|limit|rated|rating)\\b");
@@ -92,7 +91,8 @@ final class Masses {
         String before = source.clauseBefore(mass.start(), 40, floor);
         String after = source.clauseAfter(mass.end(), 30);
         if (mass.group("unit").startsWith("pound")
-                && (MONEY_BEFORE.matcher(before).find() || MONEY_AFTER.matcher(after).find())) {
+                && (MONEY_BEFORE.matcher(before).find()
+                        || MONEY_AFTER.matcher(after).find())) {
             return;
         }
         claims.claim(mass.start(), mass.end());

@@ -21,7 +21,7 @@ final class Prices {
     private static final String WORD = "dollars?\\b|bucks\\b|euros?\\b|quid\\b|pounds?\\b";
     private static final String LABEL =
             "asking(?: price)?|price(?:d)?(?: is| at)?|sell(?:ing)? for|selling at|like|want|take|"
-                    + "accept|looking for|now|firm at|paid|cost|retail(?: was)?|rrp|msrp|was|reduced to|yours for|(?:goes?|let it go|letting it go) for|bought (?:it )?for|new|offers (?:over|around)";
+                    + "accept|looking for|now|firm at|paid|cost|retail(?: was)?|rrp|msrp|was|(?:reduced|dropped|down) to|v?hb|vb|yours for|(?:goes?|let it go|letting it go) for|bought (?:it )?for|new|offers (?:over|around)";
     private static final String ENDING =
             "obo\\b|ono\\b|o\\.n\\.o|or best|or near(?:est)?|firm\\b|vb\\b|neg\\b|for (?:her|him|it|the lot|everything|both)\\b";
     private static final Pattern AMOUNT =
@@ -31,18 +31,18 @@ final class Prices {
                     + SYMBOL + "|" + WORD + ")? {0,2}(?<ending>" + ENDING + ")?");
 
     private static final Pattern NEW_WORD = Pattern.compile(
-            "\\b(?:paid|costs?|retail\\w*|rrp|msrp|originally|new|list price|bought (?:it )?for|worth|replacement|replacing)\\b");
+            "\\b(?:paid|costs?|retail\\w*|rrp|msrp|originally|new|list price|(?:bought|got) (?:[a-z0-9]{1,10} ){0,4}for|worth|replacement|replacing)\\b");
     private static final Pattern NOT_NEW = Pattern.compile("\\b(?:like|as|nearly|almost|good as) new\\b");
     private static final Pattern NEW_AFTER = Pattern.compile("^ ?(?:brand )?new\\b(?! (?:paddle|seat|battery|cart))");
     private static final Pattern OLD_WORD = Pattern.compile("\\b(?:was|reduced from|down from|previously)\\b");
     private static final Pattern ASKING_WORD = Pattern.compile(
-            "\\b(?:asking|price|now|only|sell\\w*|reduced to|for|firm|accept|take|yours|want|like|looking for)\\b");
+            "\\b(?:asking|price|now|only|sell\\w*|(?:reduced|dropped|down) to|v?hb|vb|for|firm|accept|take|yours|want|like|looking for)\\b");
     private static final Pattern OTHER_BEFORE = Pattern.compile(
             "\\b(?:deposit|delivery|shipping|postage|extra|save|each|per|tax|licen[cs]e|registration)\\b[^,;]{0,12}$");
     private static final Pattern OTHER_AFTER = Pattern.compile(
             "^ ?(?:deposit|delivery|shipping|to hold|extra|more\\b|per\\b|an hour|worth|off\\b|postage|for (?:the )?(?:paddle|cart|delivery|trailer))");
-    private static final Pattern GEAR_BEFORE =
-            Pattern.compile("\\b(?:vests?|paddles?|trolleys?|carts?|pumps?|seats?|covers?|bars|cradles?)\\b[^,;]{0,10}$");
+    private static final Pattern GEAR_BEFORE = Pattern.compile(
+            "\\b(?:vests?|paddles?|trolleys?|carts?|pumps?|seats?|covers?|bars|cradles?)\\b[^,;]{0,10}$");
     private static final Pattern EACH_AFTER = Pattern.compile("^ ?(?:each|apiece|more|extra)\\b");
     private static final Pattern NOT_MONEY_AFTER = Pattern.compile(
             "^ ?-?(?:%|x\\b|yrs?\\b|years?|seasons?|months?|people|persons?|seats?|seater|paddles|vests|model|kayaks?|canoe|miles|km\\b|am\\b|pm\\b|days?|weeks?|times)");
@@ -146,8 +146,7 @@ final class Prices {
         int end = end(at);
         String currency = code(at.group("before") != null ? at.group("before") : at.group("after"));
         String label = at.group("label");
-        if (currency == null && label == null && at.group("ending") == null
-                || !taken.free(at.start("number"), end)) {
+        if (currency == null && label == null && at.group("ending") == null || !taken.free(at.start("number"), end)) {
             return false;
         }
         WrittenNumber number = WrittenNumber.of(at.group("number"));
@@ -185,7 +184,8 @@ final class Prices {
             String note) {
         if (OTHER_BEFORE.matcher(before).find()
                 || OTHER_AFTER.matcher(after).find()
-                || GEAR_BEFORE.matcher(before).find() && EACH_AFTER.matcher(after).find()) {
+                || GEAR_BEFORE.matcher(before).find()
+                        && EACH_AFTER.matcher(after).find()) {
             return;
         }
         int score = (currency != null ? 2 : 0) + (ending ? 2 : 0);

@@ -19,7 +19,8 @@ final class Words {
 
     private static final Pattern INFLATABLE =
             Pattern.compile("\\b(?:inflatable|blow[- ]?up|drop[- ]?stitch|i-?sup)\\b");
-    private static final Pattern BOARD = Pattern.compile("\\b(?:i-?sup|sup|paddle ?boards?|stand[- ]?up paddle)\\b");
+    private static final Pattern BOARD =
+            Pattern.compile("\\b(?:i-?sup|sup|paddle ?boards?|stand[- ]?up (?:paddle|board))\\b");
     private static final Pattern KAYAK = Pattern.compile("\\b(?:kayaks?|canoes?)\\b");
 
     private record Rule(String code, Pattern words, Certainty certainty, String note) {
@@ -66,9 +67,12 @@ final class Words {
             Rule.plain("ds", "drop[- ]?stitch"),
             Rule.plain("carbon", "carbon(?:[- ]?fib(?:re|er))?\\b"),
             Rule.plain("aramid", "aramid\\b"),
-            Rule.plain("frp", "fib(?:re|er)[- ]?glass|polyester\\b|vinyl ?ester\\b|grp\\b|frp\\b|glass[- ]?fib(?:re|er)"),
+            Rule.plain(
+                    "frp", "fib(?:re|er)[- ]?glass|polyester\\b|vinyl ?ester\\b|grp\\b|frp\\b|glass[- ]?fib(?:re|er)"),
             Rule.plain("alu", "alumini?um\\b|alu\\b|tin boat"),
-            Rule.plain("wood", "wood(?:en)?\\b|timber\\b|larch|spruce|cedar|ply(?:wood)?\\b|mahogany|marine ply\\b|strip[- ]?built"),
+            Rule.plain(
+                    "wood",
+                    "wood(?:en)?\\b|timber\\b|larch|spruce|cedar|ply(?:wood)?\\b|mahogany|marine ply\\b|strip[- ]?built"),
             Rule.noted(
                     "pe1",
                     "poly(?:ethylene|ethene)?\\b|roto[- ]?mou?ld(?:ed)?|plastic\\b|hdpe\\b|lldpe\\b",
@@ -79,6 +83,8 @@ final class Words {
                     "pvc\\b|hypalon\\b|air tubes?\\b|rubber\\b",
                     Certainty.LIKELY,
                     "Taken as air tubes; drop-stitch fabric is also coated so."));
+
+    private static final Rule BOARD_FOAM = Rule.plain("eps", "epoxy|eps\\b|foam[- ]?core");
 
     private static final Rule MOTOR = Rule.plain(
             "emotor",
@@ -157,7 +163,7 @@ final class Words {
     private Optional<Proposal> material(String kind) {
         boolean board = kind.equals("hsup");
         if (board) {
-            Optional<Hit> foam = first(Rule.plain("eps", "epoxy|eps\\b|foam[- ]?core"));
+            Optional<Hit> foam = first(BOARD_FOAM);
             if (foam.isPresent()) {
                 return foam.map(hit -> propose(Fact.MATERIAL, hit, ""));
             }
@@ -197,7 +203,8 @@ final class Words {
             String before = source.sentenceBefore(matcher.start(), 45);
             if (!ELSEWHERE.matcher(before).find()
                     && !DENIED.matcher(before).find()
-                    && !LEFT_OUT.matcher(source.sentenceAfter(matcher.end(), 24)).find()
+                    && !LEFT_OUT.matcher(source.sentenceAfter(matcher.end(), 24))
+                            .find()
                     && !PART_AFTER
                             .matcher(source.sentenceAfter(matcher.end(), 24))
                             .find()) {

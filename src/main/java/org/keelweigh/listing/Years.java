@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 final class Years {
 
     private static final Pattern YEAR = Pattern.compile(
-            "(?<![\\d.,'$£€/-])(?<year>19[5-9]\\d|20[0-4]\\d)(?![\\d/-]|[.,]\\d| ?(?:mm|cm|kg|lb|€|\\$|£|usd|eur|gbp|obo|ono|vb)\\b)");
+            "(?<![\\d.,'$£€/-])(?:(?:0?[1-9]|1[0-2])/)?(?<year>19[5-9]\\d|20[0-4]\\d)(?![\\d/-]|[.,]\\d| ?(?:mm|cm|kg|lb|€|\\$|£|usd|eur|gbp|obo|ono|vb)\\b)");
     private static final Pattern SHORT = Pattern.compile(
             "(?:\\bmy ?'?(?<my>\\d{2})\\b|(?<![\\d\\w])'(?<short>\\d{2}) (?:model|kayak|canoe|board|sit))");
     private static final Pattern NAMED_BEFORE = Pattern.compile(
@@ -103,8 +103,7 @@ final class Years {
         if (NAMED_BEFORE.matcher(before).find() || NAMED_AFTER.matcher(after).find()) {
             found.add(new Found(year, at.start(), at.end(), 3, ""));
         } else if (BOUGHT_BEFORE.matcher(before).find()) {
-            found.add(new Found(
-                    year, at.start(), at.end(), 2, "Not said to be the model year, which may be earlier."));
+            found.add(new Found(year, at.start(), at.end(), 2, "Not said to be the model year, which may be earlier."));
         } else if (before.isBlank()) {
             found.add(new Found(year, at.start(), at.end(), 1, "A year stands alone; taken as the model year."));
         }
