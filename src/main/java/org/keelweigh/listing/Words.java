@@ -10,12 +10,15 @@ import java.util.regex.Pattern;
 /** Finds kind, material and drive from the words of the trade, not from makers' names. */
 final class Words {
 
-    private static final Pattern ELSEWHERE = Pattern.compile(
-            "\\b(?:swap|swop|trade|exchange|instead of|than an?|looking for|wanted|similar to|upgrading to|not an?|isn't an?|never an?|part ex)\\b[^.;]{0,30}$");
+    private static final Pattern ELSEWHERE =
+            Pattern.compile("\\b(?:swap|swop|trade|exchange|instead of|than an?|looking for|wanted|similar to"
+                    + "|upgrading to|not an?|isn't an?|never an?|part ex)\\b[^.;]{0,30}$");
     private static final Pattern DENIED = Pattern.compile("\\b(?:no|not|without|non)[ -]$");
     private static final Pattern LEFT_OUT = Pattern.compile("^,? (?:is )?not (?:incl|for sale|part)");
-    private static final Pattern PART_AFTER = Pattern.compile(
-            "^(?: (?:shaft|fibre|fiber|blade|framed?))?[ -](?:paddles?(?! ?board)|oars?|shaft|seats?|trailers?|frame|cart|trolley|fins?|trim|gunwales?|thwarts?|floor|rack|shed|rudder|bottom|helmet)\\b");
+    private static final Pattern PART_AFTER =
+            Pattern.compile("^(?: (?:shaft|fibre|fiber|blade|framed?))?[ -](?:paddles?(?! ?board)|oars?|shaft"
+                    + "|seats?|trailers?|frame|cart|trolley|fins?|trim|gunwales?|thwarts?|floor|rack"
+                    + "|shed|rudder|bottom|helmet)\\b");
 
     private static final Pattern INFLATABLE =
             Pattern.compile("\\b(?:inflatable|blow[- ]?up|drop[- ]?stitch|i-?sup)\\b");
@@ -35,7 +38,8 @@ final class Words {
 
     private static final Rule PEDAL = Rule.plain(
             "pedal",
-            "pedal(?:s|ling)?[ -]?(?:drive|kayak|boat|yak|craft|powered|driven)|pedal sit|propeller pedals|fin pedals|pedals?\\b");
+            "pedal(?:s|ling)?[ -]?(?:drive|kayak|boat|yak|craft|powered|driven)|pedal sit"
+                    + "|propeller pedals|fin pedals|pedals?\\b");
     private static final List<Rule> HULLS = List.of(
             Rule.plain("sot", "sit[- ]?on[- ]?tops?\\b|sit[- ]on kayak|sot\\b"),
             Rule.plain("sink", "sit[- ]?in(?:side)?\\b|sit[- ]?insides?\\b|sink kayak\\b"),
@@ -68,11 +72,13 @@ final class Words {
             Rule.plain("carbon", "carbon(?:[- ]?fib(?:re|er))?\\b"),
             Rule.plain("aramid", "aramid\\b"),
             Rule.plain(
-                    "frp", "fib(?:re|er)[- ]?glass|polyester\\b|vinyl ?ester\\b|grp\\b|frp\\b|glass[- ]?fib(?:re|er)"),
+                    "frp",
+                    "fib(?:re|er)[- ]?glass|polyester\\b|vinyl ?ester\\b|grp\\b|frp\\b" + "|glass[- ]?fib(?:re|er)"),
             Rule.plain("alu", "alumini?um\\b|alu\\b|tin boat"),
             Rule.plain(
                     "wood",
-                    "wood(?:en)?\\b|timber\\b|larch|spruce|cedar|ply(?:wood)?\\b|mahogany|marine ply\\b|strip[- ]?built"),
+                    "wood(?:en)?\\b|timber\\b|larch|spruce|cedar|ply(?:wood)?\\b|mahogany"
+                            + "|marine ply\\b|strip[- ]?built"),
             Rule.noted(
                     "pe1",
                     "poly(?:ethylene|ethene)?\\b|roto[- ]?mou?ld(?:ed)?|plastic\\b|hdpe\\b|lldpe\\b",

@@ -125,6 +125,7 @@ class ListingTextTests {
     void tellsAmbiguitiesInTheNote() {
         assertThat(proposal("kayak 3.810 mm long", Fact.LENGTH_M).note()).contains("thousands or decimals");
         assertThat(proposal("sit on top, 30 kg", Fact.HULL_MASS_KG).note()).contains("Not labelled");
+        assertThat(proposal("€1.200,-", Fact.ASKING_PRICE).note()).contains("thousands");
         assertThat(proposal("$500", Fact.CURRENCY).note()).contains("Canadian");
         assertThat(proposal("bought in 2018", Fact.MODEL_YEAR).note()).contains("earlier");
         assertThat(proposal("11'6 x 31 board", Fact.BEAM_M).note()).contains("no unit");
