@@ -168,7 +168,10 @@ final class Prices {
             return false;
         }
         claims.claim(start, end);
-        String note = number.ambiguous() && (currency == null || at.group("number").contains(".")) ? "The comma or point is read as a thousands mark." : "";
+        String note =
+                number.ambiguous() && (currency == null || at.group("number").contains("."))
+                        ? "The comma or point is read as a thousands mark."
+                        : "";
         assign(
                 amount,
                 currency,
