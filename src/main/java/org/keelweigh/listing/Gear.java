@@ -18,11 +18,13 @@ final class Gear {
     private static final List<Item> ITEMS = List.of(
             Item.of(
                     "paddle",
-                    "paddles?\\b(?![ -]?(?:board|boarding|sport|only|craft|kayak|leash|holder|clip|keeper|well|great|straight|nicely|like|beautifully|easily|fine|fast|out|around|float))|oars?\\b(?!locks?)"),
+                    "paddles?\\b(?![ -]?(?:board|boarding|sport|only|craft|kayak|leash|holder|clip"
+                            + "|keeper|well|great|straight|nicely|like|beautifully|easily|fine|fast|out|around"
+                            + "|float))|oars?\\b(?!locks?)"),
             Item.of("vest", "pfds?\\b|life ?(?:jackets?|vests?)\\b|vests?\\b|buoyancy aids?\\b|flotation vests?\\b"),
             Item.of("cart", "(?:kayak |canoe |launch )?carts?\\b|trolleys?\\b|dolly\\b"),
             Item.of("pump", "pumps?\\b"),
-            Item.of("rack-bars", "roof ?(?:racks?|bars?)\\b(?! pads)|cross ?bars?\\b|rack bars\\b"),
+            Item.of("rack-bars", "roof ?(?:racks?|bars?)\\b(?! (?:pads|straps))|cross ?bars?\\b|rack bars\\b"),
             Item.of(
                     "cradle-straps",
                     "cradles?\\b|cam straps?\\b|straps?\\b|tie[- ]?downs?\\b|j[- ]?(?:bars?|racks?|hooks?)\\b"),
@@ -34,23 +36,32 @@ final class Gear {
             Item.of("cover", "(?<!hatch )covers?\\b(?! (?:ground|a lot|distance|miles|up))|tarp\\b|tarpaulin\\b"),
             Item.of(
                     "signal-light",
-                    "whistle\\b|(?:nav(?:igation)?|stern|bow|deck|safety) lights?\\b|flares?\\b|signal mirror\\b|signal kit\\b"),
+                    "whistle\\b|(?:nav(?:igation)?|stern|bow|deck|safety) lights?\\b|flares?\\b"
+                            + "|signal mirror\\b|signal kit\\b"),
             Item.of("dry-bag-lock", "dry ?bags?\\b|(?:cable |bike )?locks?\\b|padlocks?\\b"),
-            Item.of("battery", "batter(?:y|ies)\\b"),
+            Item.of("battery", "batter(?:y|ies)\\b(?! box)"),
             Item.of("charger", "chargers?\\b"),
             Item.of("seat", "seats?\\b(?!er)(?! (?:height|post|\\d|two|three|cushions?))"),
             Item.of("rudder", "rudders?\\b"));
 
     private static final Pattern TURN =
             Pattern.compile("\\b(?:but|includ\\w{1,4}|comes|with|plus|has|have|got|just|only|also)\\b");
-    private static final Pattern DENIAL = Pattern.compile(
-            "\\b(?:no|not|without|w/o|excluding|excludes?|excl|minus|lacks?|lacking|doesn't|does not|don't|needs?|missing|sans|never|nor|buy|bring|wanted|want|swap|trade)\\b");
-    private static final Pattern DENIED_AFTER = Pattern.compile(
-            "^(?: ?(?:and|&|or|nor) (?:\\w{1,12} ){0,2}\\w{1,12})? ?(?:is |are |was |were )?(?:: ?)?(?:no\\b(?! \\w)|not (?:for sale|incl|part)|sold separately|extra|available|gone|missing|excluded|(?:at |for )(?:an )?(?:extra|additional)|needed|required|can be |to borrow|stays? with|(?:is|are) staying|[$£€]\\d{1,3} (?:each|extra|more)|[$£€]\\d{1,2}(?![\\d.,]*\\d))");
+    /** "does not come with" denies what follows. */
+    private static final Pattern UNTURNED = Pattern.compile("\\b(?:not|doesn't|does not|don't) (?:come )?$");
+
+    private static final Pattern DENIAL =
+            Pattern.compile("\\b(?:no|not|without|w/o|excluding|excludes?|excl|minus|lacks?|lacking|doesn't"
+                    + "|does not|don't|needs?|missing|sans|never|nor|buy|bring|wanted|want|swap" + "|trade)\\b");
+    private static final Pattern DENIED_AFTER =
+            Pattern.compile("^(?: ?(?:and|&|or|nor) (?:\\w{1,12} ){0,2}\\w{1,12})? ?(?:is |are |was "
+                    + "|were )?(?:: ?)?(?:no\\b(?! \\w)|not (?:for sale|incl|part)|sold separately"
+                    + "|extra|available|gone|lost|missing|excluded|(?:at |for )(?:an )?(?:extra"
+                    + "|additional)|needed|required|can be |to borrow|stays? with|(?:is|are) staying"
+                    + "|[$£€]\\d{1,3} (?:each|extra|more)|[$£€]\\d{1,2}(?![\\d.,]*\\d))");
     private static final Pattern INCLUDED_AFTER = Pattern.compile("^ ?\\(?(?:is |are )?included\\b");
     private static final Pattern ALTERNATIVE = Pattern.compile("\\b(?:or|nor)\\b");
-    private static final Pattern MERE_SEAT =
-            Pattern.compile("\\b(?:behind|under|torn|broken|worn|missing|new|in|front|rear|car|\\d|two)(?: the| a)? $");
+    private static final Pattern MERE_SEAT = Pattern.compile(
+            "\\b(?:behind|under|torn|broken|worn|missing|new|in|front|rear|car|\\d" + "|two)(?: the| a)? $");
     private static final Pattern VERB_BEFORE = Pattern.compile("\\b(?:to|can|you|she|it|he|they|still|i|we) $");
 
     private final Source source;
@@ -113,11 +124,12 @@ final class Gear {
 
     /** A denial reaches forward to the next turn of phrase; past a comma only in a list that ends with "or". */
     private static boolean denied(String before, String after) {
-        String reach = before;
-        Matcher turn = TURN.matcher(before);
+        String clause = before.substring(before.lastIndexOf(')') + 1);
+        String reach = clause;
+        Matcher turn = TURN.matcher(clause);
         while (turn.find()) {
-            if (!before.substring(0, turn.start()).matches("(?s).*\\b(?:not|doesn't|does not|don't) (?:come )?$")) {
-                reach = before.substring(turn.end());
+            if (!UNTURNED.matcher(clause.substring(0, turn.start())).find()) {
+                reach = clause.substring(turn.end());
             }
         }
         Matcher denial = DENIAL.matcher(reach);

@@ -9,7 +9,8 @@ import java.util.regex.Pattern;
 final class HullNumbers {
 
     private static final Pattern LABELLED = Pattern.compile(
-            "\\b(?:hin|hull (?:id(?:entification)?(?: (?:no|number))?|no|number)|cin|win)\\b[.:# ]{1,3}(?:is )?(?<number>(?:[a-z]{2}-?)?[a-z]{3}[- ]?[a-z0-9]{5}[- ]?[a-z0-9]{4})\\b");
+            "\\b(?:hin|hull (?:id(?:entification)?(?: (?:no|number))?|no|number)|cin"
+                    + "|win)\\b[.:# ]{1,3}(?:is )?(?<number>(?:[a-z]{2}-?)?[a-z]{3}[- ]?[a-z0-9]{5}[- ]?[a-z0-9]{4})\\b");
     private static final Pattern BARE = Pattern.compile(
             "\\b(?<number>(?:[a-z]{2}-)?[a-z]{3}(?=[a-z0-9]{0,4}\\d)[a-z0-9]{5}(?:[a-l]\\d{3}|m\\d{2}[a-l]))\\b");
 

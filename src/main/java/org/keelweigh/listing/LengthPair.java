@@ -7,14 +7,15 @@ import java.util.regex.Matcher;
 /** Length and beam written as one, with units that one half may lend the other. */
 record LengthPair(double lengthM, double beamM, String note) {
 
-    private static final String NO_UNIT_OF_BEAM = "The width has no unit; taken as that of the length, or inches after feet.";
+    private static final String NO_UNIT_OF_BEAM =
+            "The width has no unit; taken as that of the length, or inches after feet.";
     private static final String NO_UNIT = "Neither number has a unit; taken as what a boat can measure.";
 
     static Optional<LengthPair> of(Matcher pair) {
         OptionalDouble feet = pair.group("number") == null ? LengthWriting.feetInches(pair) : OptionalDouble.empty();
         double firstUnit = feet.isPresent() ? LengthWriting.FOOT_M : LengthWriting.metresPer(pair.group("unit"));
-        double secondUnit = LengthWriting.metresPer(
-                pair.group("unit2") != null ? pair.group("unit2") : pair.group("unit3"));
+        double secondUnit =
+                LengthWriting.metresPer(pair.group("unit2") != null ? pair.group("unit2") : pair.group("unit3"));
         String note = "";
         if (Double.isNaN(firstUnit) && Double.isNaN(secondUnit)) {
             firstUnit = pair.group("number") == null ? Double.NaN : guessedUnit(pair.group("number"));
@@ -30,7 +31,8 @@ record LengthPair(double lengthM, double beamM, String note) {
                 ? feet
                 : pair.group("number") == null
                         ? OptionalDouble.empty()
-                        : WrittenNumber.of(pair.group("number")).within(firstUnit, Lengths.SHORTEST_M, Lengths.LONGEST_M);
+                        : WrittenNumber.of(pair.group("number"))
+                                .within(firstUnit, Lengths.SHORTEST_M, Lengths.LONGEST_M);
         OptionalDouble beam =
                 WrittenNumber.of(pair.group("second")).within(secondUnit, Lengths.NARROWEST_M, Lengths.WIDEST_M);
         if (length.isEmpty() || beam.isEmpty() || outside(length.getAsDouble())) {

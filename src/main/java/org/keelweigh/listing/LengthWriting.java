@@ -29,7 +29,8 @@ final class LengthWriting {
 
     /** Feet with inches; bare inches straight after an apostrophe (10'6) or before a pause (12ft 4). */
     private static final String FEET_INCHES = "(?<feet>\\d{1,2}) ?(?:" + FOOT
-            + "\\.? ?-? ?(?<inches>\\d{1,2}(?:\\.\\d{1,2})?)" + FRACTION + " ?(?:\"|''|-?inch(?:es)?\\b|-?in\\b)|'(?<tight>\\d{1,2})(?![\\d.])"
+            + "\\.? ?-? ?(?<inches>\\d{1,2}(?:\\.\\d{1,2})?)" + FRACTION
+            + " ?(?:\"|''|-?inch(?:es)?\\b|-?in\\b)|'(?<tight>\\d{1,2})(?![\\d.])"
             + "|-?(?:ft|feet|foot) ?(?<loose>\\d{1,2})" + PAUSE + ")";
 
     private static final String METRIC = "mm\\b|cms?\\b|m\\b|met(?:re|er)s?\\b|mtrs?\\b";
@@ -51,9 +52,8 @@ final class LengthWriting {
 
     static final Pattern SPELT = Pattern.compile("\\b(?<word>eight|nine|ten|eleven|twelve|thirteen|fourteen|"
             + "fifteen|sixteen|seventeen|eighteen)(?<half> and a half)?[ -](?:foot|feet|footer|ft)\\b");
-    private static final List<String> SPELT_FROM_EIGHT = List.of(("eight nine ten eleven twelve thirteen fourteen "
-                    + "fifteen sixteen seventeen eighteen")
-            .split(" "));
+    private static final List<String> SPELT_FROM_EIGHT = List.of(
+            ("eight nine ten eleven twelve thirteen fourteen " + "fifteen sixteen seventeen eighteen").split(" "));
 
     private LengthWriting() {}
 

@@ -14,12 +14,13 @@ final class Lengths {
     static final double NARROWEST_M = 0.35;
     static final double WIDEST_M = 1.75;
 
-    private static final Pattern OTHER_BEFORE = Pattern.compile(
-            "\\b(?:paddles?|oars?|leash|rope|line|chain|depth|"
-                    + "draft|draught|thickness|cockpit|hatch|wheels?|trailer|mast|within|tall|i'm|i am|height|shaft|inseam)\\b[^a-z]{0,3}(?:is |of |about )?$");
-    private static final Pattern OTHER_AFTER = Pattern.compile(
-            "^[ -]?(?:[a-z]{1,10} )?(?:paddles?(?! ?board)|oars?|leash|rope|"
-                    + "line|chain|deep|thick|tall|high|trailers?|shaft|away|from|of rope|hatch|cockpit|wheels?|waves?|draft|draught|depth|inseam)\\b");
+    private static final Pattern OTHER_BEFORE = Pattern.compile("\\b(?:paddles?|oars?|leash|rope|line|chain|depth|"
+            + "draft|draught|thickness|cockpit|hatch|wheels?|trailer|mast|within|tall|i'm|i am"
+            + "|height|shaft|inseam)\\b[^a-z]{0,3}(?:is |of |about )?$");
+    private static final Pattern OTHER_AFTER =
+            Pattern.compile("^[ -]?(?:[a-z]{1,10} )?(?:paddles?(?! ?board)|oars?|leash|rope|"
+                    + "line|chain|deep|thick|tall|high|trailers?|shaft|away|from|of rope|hatch|cockpit"
+                    + "|wheels?|waves?|draft|draught|depth|inseam)\\b");
     private static final Pattern LENGTH_WORD =
             Pattern.compile("\\b(?:length|loa|lg|l)\\b[^a-z\\d]{0,24}(?:is |of |about |approx\\.? |overall )?$");
     private static final Pattern BEAM_WORD =
@@ -100,7 +101,8 @@ final class Lengths {
     }
 
     private static String doubt(Matcher one) {
-        return one.group("number") != null && WrittenNumber.of(one.group("number")).ambiguous()
+        return one.group("number") != null
+                        && WrittenNumber.of(one.group("number")).ambiguous()
                 ? "The comma or point may mark thousands or decimals; taken as what a boat can measure."
                 : "";
     }
@@ -120,7 +122,12 @@ final class Lengths {
             boolean inches = number <= 60;
             double metres = number * (inches ? LengthWriting.INCH_M : 0.01);
             if (metres >= NARROWEST_M && metres <= WIDEST_M) {
-                found.add(new Found(Fact.BEAM_M, metres, width.start(), width.end(), 1,
+                found.add(new Found(
+                        Fact.BEAM_M,
+                        metres,
+                        width.start(),
+                        width.end(),
+                        1,
                         "No unit is given; taken as " + (inches ? "inches." : "centimetres.")));
             }
         }

@@ -21,21 +21,23 @@ final class Masses {
     private static final Pattern MASS = Pattern.compile("(?<![\\d$£€])(?<!\\d[.,])(?<number>" + WrittenNumber.PATTERN
             + ")(?:ish|\\+)? ?-?(?<unit>lbs?\\b|pounds?\\b|#|kgs?\\b|kilos?\\b|kilograms?\\b|stone\\b)");
 
-    private static final String LOAD =
-            "capacity|load|payload|carr(?:y|ies)|holds?|supports?|up to|max(?:imum)?|rated|"
-                    + "(?:weight|user|paddler|rider) limit|limit|takes up";
+    private static final String LOAD = "capacity|load|payload|carr(?:y|ies)|holds?|supports?|up to|max(?:imum)?|rated|"
+            + "(?:weight|user|paddler|rider) limit|limit|takes up|suits?|suitable for|ideal for|good for";
     private static final Pattern LOAD_BEFORE = Pattern.compile("\\b(?:" + LOAD + ")\\b(?:[^,;]{0,26})$");
-    private static final Pattern LOAD_AFTER = Pattern.compile(
-            "^[^,;\\d]{0,14}?\\b(?:capacity|load|payload|max(?:imum)?|(?:weight|user|paddler|rider) limit|limit|rated|rating)\\b");
+    private static final Pattern LOAD_AFTER =
+            Pattern.compile("^[^,;\\d]{0,14}?\\b(?:capacity|load|payload|max(?:imum)?|(?:weight|user|paddler"
+                    + "|rider) limit|limit|rated|rating)\\b");
     private static final Pattern HULL_BEFORE =
             Pattern.compile("\\b(?:weigh(?:s|t|ing)?|wt|mass|hull|light|only|just)\\b[^,;\\d]{0,22}$");
     private static final Pattern RIGGED = Pattern.compile("\\b(?:rigged|loaded|fully|with (?:seat|everything))\\b");
-    private static final Pattern PERSON = Pattern.compile(
-            "\\b(?:i'm|i am|i weigh|who is|who weighs|me at|my (?:\\w{1,12}) (?:is|weighs)|i was|we are)\\b[^.;]{0,25}$");
+    private static final Pattern PERSON =
+            Pattern.compile("\\b(?:i'm|i am|i weigh|who is|who weighs|me at|my (?:\\w{1,12}) (?:is|weighs)"
+                    + "|i was|we are)\\b[^.;]{0,25}$");
     private static final Pattern PADDLER =
             Pattern.compile("\\b(?:paddlers?|people|person|adults?|riders?|users?|someone)\\b");
-    private static final Pattern OTHER_AFTER = Pattern.compile(
-            "^[ -]?(?:of )?(?:thrust|test|anchor|motor|batter(?:y|ies)|line|weights?\\b(?! capacity| limit)|dog|fish|gear)\\b");
+    private static final Pattern OTHER_AFTER =
+            Pattern.compile("^[ -]?(?:of )?(?:thrust|test|anchor|motor|batter(?:y|ies)|line"
+                    + "|weights?\\b(?! capacity| limit)|dog|fish|gear)\\b");
     private static final Pattern PERSON_AFTER = Pattern.compile("^[ -]?(?:guy|man|person|paddler|adult|bloke)\\b");
     private static final Pattern OTHER_BEFORE =
             Pattern.compile("\\b(?:anchor|battery|motor|thrust|trailer|cart|pump|paddle)\\b[^,;]{0,8}$");
@@ -92,7 +94,8 @@ final class Masses {
         String before = source.clauseBefore(mass.start(), 40, floor);
         String after = source.clauseAfter(mass.end(), 30);
         if (mass.group("unit").startsWith("pound")
-                && (MONEY_BEFORE.matcher(before).find() || MONEY_AFTER.matcher(after).find())) {
+                && (MONEY_BEFORE.matcher(before).find()
+                        || MONEY_AFTER.matcher(after).find())) {
             return;
         }
         claims.claim(mass.start(), mass.end());

@@ -11,9 +11,12 @@ final class Places {
     private static final String WORD = "\\p{Lu}[\\p{L}'’-]{1,24}";
     private static final String NAME =
             "(?<name>" + WORD + "(?: (?:(?:on|upon|of|the|de|la|sur) )?" + WORD + "){0,3}(?:, \\p{Lu}{2}\\b)?)";
-    private static final Pattern LABELLED = Pattern.compile(
-            "\\b(?i:located(?: in| at| near)?|location(?: is)?|(?:pick[ -]?up|collect(?:ion)?|collected|viewing)(?: only)?(?: in| from| at| near)|(?:based|lives?|live out) (?:in|near|at|by)|uplift from|lies in|(?:depot|store|shop|live|based|am|are) in|lying in|kept (?:in|at|near)|(?:viewed|seen) (?:in|at|near)|(?:pick[ -]?up|collection)(?= ?[:-])|near)[ :-]{1,3}"
-                    + NAME);
+    private static final Pattern LABELLED =
+            Pattern.compile("\\b(?i:located(?: in| at| near)?|location(?: is)?|(?:pick[ -]?up|collect(?:ion)?"
+                    + "|collected|viewing)(?: only)?(?: in| from| at| near)|(?:based|lives?"
+                    + "|live out) (?:in|near|at|by)|uplift from|lies in|(?:depot|store|shop|live|based"
+                    + "|am|are) in|lying in|kept (?:in|at|near)|(?:viewed|seen) (?:in|at|near)"
+                    + "|(?:pick[ -]?up|collection)(?= ?[:-])|near)[ :-]{1,3}" + NAME);
     private static final Pattern AREA = Pattern.compile(NAME + " (?i:area)\\b");
     private static final Pattern ONLY = Pattern.compile(NAME + ", (?i:pick[ -]?up only|collection only|collect only)");
     private static final Pattern NO_PLACE = Pattern.compile(

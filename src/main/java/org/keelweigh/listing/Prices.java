@@ -16,36 +16,44 @@ final class Prices {
     private static final double LOWEST = 10;
     private static final double HIGHEST = 60_000;
 
-    private static final String SYMBOL =
-            "us\\$|ca\\$|au\\$|nz\\$|c\\$|a\\$|\\$|£|€|usd\\b|eur\\b|gbp\\b|cad\\b|aud\\b|chf\\b|nzd\\b|sek\\b|nok\\b|dkk\\b";
+    private static final String SYMBOL = "us\\$|ca\\$|au\\$|nz\\$|c\\$|a\\$|\\$|£|€|usd\\b|eur\\b|gbp\\b|cad\\b|aud\\b"
+            + "|chf\\b|nzd\\b|sek\\b|nok\\b|dkk\\b";
     private static final String WORD = "dollars?\\b|bucks\\b|euros?\\b|quid\\b|pounds?\\b";
     private static final String LABEL =
             "asking(?: price)?|price(?:d)?(?: is| at)?|sell(?:ing)? for|selling at|like|want|take|"
-                    + "accept|looking for|now|firm at|paid|cost|retail(?: was)?|rrp|msrp|was|reduced to|yours for|(?:goes?|let it go|letting it go) for|bought (?:it )?for|new|offers (?:over|around)";
+                    + "accept|looking for|now|firm at|paid|cost|retail(?: was)?|rrp|msrp|was|(?:reduced"
+                    + "|dropped|down) to|v?hb|vb|yours for|(?:goes?|let it go|letting it go) for"
+                    + "|bought (?:it )?for|new|offers (?:over|around)";
     private static final String ENDING =
-            "obo\\b|ono\\b|o\\.n\\.o|or best|or near(?:est)?|firm\\b|vb\\b|neg\\b|for (?:her|him|it|the lot|everything|both)\\b";
+            "obo\\b|ono\\b|o\\.n\\.o|or best|or near(?:est)?|firm\\b|vb\\b|neg\\b|for (?:her"
+                    + "|him|it|the lot|everything|both)\\b";
     private static final Pattern AMOUNT =
             Pattern.compile("(?:\\b(?<label>" + LABEL + ")[: ]{1,3}(?:over |around |about |only |price )?)?"
                     + "(?<before>" + SYMBOL + ")? ?(?<![\\d.,'/-])(?<number>" + WrittenNumber.MONEY_PATTERN
                     + ")(?<thousand> ?k\\b)?(?:[,.]?--?)? ?(?<after>"
                     + SYMBOL + "|" + WORD + ")? {0,2}(?<ending>" + ENDING + ")?");
 
-    private static final Pattern NEW_WORD = Pattern.compile(
-            "\\b(?:paid|costs?|retail\\w*|rrp|msrp|originally|new|list price|bought (?:it )?for|worth|replacement|replacing)\\b");
+    private static final Pattern NEW_WORD =
+            Pattern.compile("\\b(?:paid|costs?|retail\\w*|rrp|msrp|originally|new|list price|(?:bought"
+                    + "|got) (?:[a-z0-9]{1,10} ){0,4}for|worth|replacement|replacing)\\b");
     private static final Pattern NOT_NEW = Pattern.compile("\\b(?:like|as|nearly|almost|good as) new\\b");
     private static final Pattern NEW_AFTER = Pattern.compile("^ ?(?:brand )?new\\b(?! (?:paddle|seat|battery|cart))");
     private static final Pattern OLD_WORD = Pattern.compile("\\b(?:was|reduced from|down from|previously)\\b");
-    private static final Pattern ASKING_WORD = Pattern.compile(
-            "\\b(?:asking|price|now|only|sell\\w*|reduced to|for|firm|accept|take|yours|want|like|looking for)\\b");
-    private static final Pattern OTHER_BEFORE = Pattern.compile(
-            "\\b(?:deposit|delivery|shipping|postage|extra|save|each|per|tax|licen[cs]e|registration)\\b[^,;]{0,12}$");
-    private static final Pattern OTHER_AFTER = Pattern.compile(
-            "^ ?(?:deposit|delivery|shipping|to hold|extra|more\\b|per\\b|an hour|worth|off\\b|postage|for (?:the )?(?:paddle|cart|delivery|trailer))");
-    private static final Pattern GEAR_BEFORE =
-            Pattern.compile("\\b(?:vests?|paddles?|trolleys?|carts?|pumps?|seats?|covers?|bars|cradles?)\\b[^,;]{0,10}$");
+    private static final Pattern ASKING_WORD =
+            Pattern.compile("\\b(?:asking|price|now|only|sell\\w*|(?:reduced|dropped|down) to|v?hb|vb|for"
+                    + "|firm|accept|take|yours|want|like|looking for)\\b");
+    private static final Pattern OTHER_BEFORE =
+            Pattern.compile("\\b(?:deposit|delivery|shipping|postage|extra|save|each|per|tax|licen[cs]e"
+                    + "|registration)\\b[^,;]{0,12}$");
+    private static final Pattern OTHER_AFTER =
+            Pattern.compile("^ ?(?:deposit|delivery|shipping|to hold|extra|more\\b|per\\b|an hour|worth"
+                    + "|off\\b|postage|for (?:the )?(?:paddle|cart|delivery|trailer))");
+    private static final Pattern GEAR_BEFORE = Pattern.compile(
+            "\\b(?:vests?|paddles?|trolleys?|carts?|pumps?|seats?|covers?|bars|cradles?)\\b[^,;]{0,10}$");
     private static final Pattern EACH_AFTER = Pattern.compile("^ ?(?:each|apiece|more|extra)\\b");
-    private static final Pattern NOT_MONEY_AFTER = Pattern.compile(
-            "^ ?-?(?:%|x\\b|yrs?\\b|years?|seasons?|months?|people|persons?|seats?|seater|paddles|vests|model|kayaks?|canoe|miles|km\\b|am\\b|pm\\b|days?|weeks?|times)");
+    private static final Pattern NOT_MONEY_AFTER =
+            Pattern.compile("^ ?-?(?:%|x\\b|yrs?\\b|years?|seasons?|months?|people|persons?|seats?|seater"
+                    + "|paddles|vests|model|kayaks?|canoe|miles|km\\b|am\\b|pm\\b|days?|weeks?|times)");
 
     private static final Map<String, String> CODES = Map.ofEntries(
             Map.entry("us$", "USD"),
@@ -146,8 +154,7 @@ final class Prices {
         int end = end(at);
         String currency = code(at.group("before") != null ? at.group("before") : at.group("after"));
         String label = at.group("label");
-        if (currency == null && label == null && at.group("ending") == null
-                || !taken.free(at.start("number"), end)) {
+        if (currency == null && label == null && at.group("ending") == null || !taken.free(at.start("number"), end)) {
             return false;
         }
         WrittenNumber number = WrittenNumber.of(at.group("number"));
@@ -161,7 +168,10 @@ final class Prices {
             return false;
         }
         claims.claim(start, end);
-        String note = number.ambiguous() && currency == null ? "The comma or point is read as a thousands mark." : "";
+        String note =
+                number.ambiguous() && (currency == null || at.group("number").contains("."))
+                        ? "The comma or point is read as a thousands mark."
+                        : "";
         assign(
                 amount,
                 currency,
@@ -185,7 +195,8 @@ final class Prices {
             String note) {
         if (OTHER_BEFORE.matcher(before).find()
                 || OTHER_AFTER.matcher(after).find()
-                || GEAR_BEFORE.matcher(before).find() && EACH_AFTER.matcher(after).find()) {
+                || GEAR_BEFORE.matcher(before).find()
+                        && EACH_AFTER.matcher(after).find()) {
             return;
         }
         int score = (currency != null ? 2 : 0) + (ending ? 2 : 0);

@@ -10,16 +10,20 @@ import java.util.regex.Pattern;
 /** Finds kind, material and drive from the words of the trade, not from makers' names. */
 final class Words {
 
-    private static final Pattern ELSEWHERE = Pattern.compile(
-            "\\b(?:swap|swop|trade|exchange|instead of|than an?|looking for|wanted|similar to|upgrading to|not an?|isn't an?|never an?|part ex)\\b[^.;]{0,30}$");
+    private static final Pattern ELSEWHERE =
+            Pattern.compile("\\b(?:swap|swop|trade|exchange|instead of|than an?|looking for|wanted|similar to"
+                    + "|upgrading to|not an?|isn't an?|never an?|part ex)\\b[^.;]{0,30}$");
     private static final Pattern DENIED = Pattern.compile("\\b(?:no|not|without|non)[ -]$");
     private static final Pattern LEFT_OUT = Pattern.compile("^,? (?:is )?not (?:incl|for sale|part)");
-    private static final Pattern PART_AFTER = Pattern.compile(
-            "^(?: (?:shaft|fibre|fiber|blade|framed?))?[ -](?:paddles?(?! ?board)|oars?|shaft|seats?|trailers?|frame|cart|trolley|fins?|trim|gunwales?|thwarts?|floor|rack|shed|rudder|bottom|helmet)\\b");
+    private static final Pattern PART_AFTER =
+            Pattern.compile("^(?: (?:shaft|fibre|fiber|blade|framed?))?[ -](?:paddles?(?! ?board)|oars?|shaft"
+                    + "|seats?|trailers?|frame|cart|trolley|fins?|trim|gunwales?|thwarts?|floor|rack"
+                    + "|shed|rudder|bottom|helmet)\\b");
 
     private static final Pattern INFLATABLE =
             Pattern.compile("\\b(?:inflatable|blow[- ]?up|drop[- ]?stitch|i-?sup)\\b");
-    private static final Pattern BOARD = Pattern.compile("\\b(?:i-?sup|sup|paddle ?boards?|stand[- ]?up paddle)\\b");
+    private static final Pattern BOARD =
+            Pattern.compile("\\b(?:i-?sup|sup|paddle ?boards?|stand[- ]?up (?:paddle|board))\\b");
     private static final Pattern KAYAK = Pattern.compile("\\b(?:kayaks?|canoes?)\\b");
 
     private record Rule(String code, Pattern words, Certainty certainty, String note) {
@@ -34,7 +38,8 @@ final class Words {
 
     private static final Rule PEDAL = Rule.plain(
             "pedal",
-            "pedal(?:s|ling)?[ -]?(?:drive|kayak|boat|yak|craft|powered|driven)|pedal sit|propeller pedals|fin pedals|pedals?\\b");
+            "pedal(?:s|ling)?[ -]?(?:drive|kayak|boat|yak|craft|powered|driven)|pedal sit"
+                    + "|propeller pedals|fin pedals|pedals?\\b");
     private static final List<Rule> HULLS = List.of(
             Rule.plain("sot", "sit[- ]?on[- ]?tops?\\b|sit[- ]on kayak|sot\\b"),
             Rule.plain("sink", "sit[- ]?in(?:side)?\\b|sit[- ]?insides?\\b|sink kayak\\b"),
@@ -66,9 +71,14 @@ final class Words {
             Rule.plain("ds", "drop[- ]?stitch"),
             Rule.plain("carbon", "carbon(?:[- ]?fib(?:re|er))?\\b"),
             Rule.plain("aramid", "aramid\\b"),
-            Rule.plain("frp", "fib(?:re|er)[- ]?glass|polyester\\b|vinyl ?ester\\b|grp\\b|frp\\b|glass[- ]?fib(?:re|er)"),
+            Rule.plain(
+                    "frp",
+                    "fib(?:re|er)[- ]?glass|polyester\\b|vinyl ?ester\\b|grp\\b|frp\\b" + "|glass[- ]?fib(?:re|er)"),
             Rule.plain("alu", "alumini?um\\b|alu\\b|tin boat"),
-            Rule.plain("wood", "wood(?:en)?\\b|timber\\b|larch|spruce|cedar|ply(?:wood)?\\b|mahogany|marine ply\\b|strip[- ]?built"),
+            Rule.plain(
+                    "wood",
+                    "wood(?:en)?\\b|timber\\b|larch|spruce|cedar|ply(?:wood)?\\b|mahogany"
+                            + "|marine ply\\b|strip[- ]?built"),
             Rule.noted(
                     "pe1",
                     "poly(?:ethylene|ethene)?\\b|roto[- ]?mou?ld(?:ed)?|plastic\\b|hdpe\\b|lldpe\\b",
@@ -79,6 +89,8 @@ final class Words {
                     "pvc\\b|hypalon\\b|air tubes?\\b|rubber\\b",
                     Certainty.LIKELY,
                     "Taken as air tubes; drop-stitch fabric is also coated so."));
+
+    private static final Rule BOARD_FOAM = Rule.plain("eps", "epoxy|eps\\b|foam[- ]?core");
 
     private static final Rule MOTOR = Rule.plain(
             "emotor",
@@ -157,7 +169,7 @@ final class Words {
     private Optional<Proposal> material(String kind) {
         boolean board = kind.equals("hsup");
         if (board) {
-            Optional<Hit> foam = first(Rule.plain("eps", "epoxy|eps\\b|foam[- ]?core"));
+            Optional<Hit> foam = first(BOARD_FOAM);
             if (foam.isPresent()) {
                 return foam.map(hit -> propose(Fact.MATERIAL, hit, ""));
             }
@@ -197,7 +209,8 @@ final class Words {
             String before = source.sentenceBefore(matcher.start(), 45);
             if (!ELSEWHERE.matcher(before).find()
                     && !DENIED.matcher(before).find()
-                    && !LEFT_OUT.matcher(source.sentenceAfter(matcher.end(), 24)).find()
+                    && !LEFT_OUT.matcher(source.sentenceAfter(matcher.end(), 24))
+                            .find()
                     && !PART_AFTER
                             .matcher(source.sentenceAfter(matcher.end(), 24))
                             .find()) {

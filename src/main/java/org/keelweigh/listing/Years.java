@@ -10,18 +10,23 @@ import java.util.regex.Pattern;
 /** Finds model year and age. */
 final class Years {
 
-    private static final Pattern YEAR = Pattern.compile(
-            "(?<![\\d.,'$£€/-])(?<year>19[5-9]\\d|20[0-4]\\d)(?![\\d/-]|[.,]\\d| ?(?:mm|cm|kg|lb|€|\\$|£|usd|eur|gbp|obo|ono|vb)\\b)");
+    private static final Pattern YEAR = Pattern.compile("(?<![\\d.,'$£€/-])(?:(?:0?[1-9]|1[0-2])/)?(?<year>19[5-9]\\d"
+            + "|20[0-4]\\d)(?![\\d/-]|[.,]\\d| ?(?:mm|cm|kg|lb|€|\\$|£|usd|eur|gbp|obo|ono" + "|vb)\\b)");
     private static final Pattern SHORT = Pattern.compile(
             "(?:\\bmy ?'?(?<my>\\d{2})\\b|(?<![\\d\\w])'(?<short>\\d{2}) (?:model|kayak|canoe|board|sit))");
-    private static final Pattern NAMED_BEFORE = Pattern.compile(
-            "\\b(?:model year|year|model|my|built|built in|made in|made|manufactured(?: in)?|vintage|launched|from new in)[: ]{0,2}$|\\bbuilt\\b[^.;,\\d]{1,24}$");
-    private static final Pattern BOUGHT_BEFORE = Pattern.compile(
-            "\\b(?:bought|purchased|new|got it|acquired|from|registered)(?: it| her| new| brand new)?(?: in)?[: ]{0,2}$");
-    private static final Pattern OTHER_BEFORE = Pattern.compile(
-            "\\b(?:since|until|till|serviced?|seats?|valid|licen[cs]e|tested|expires?|sticker|season|summer|replaced|hatch|battery|refurbished|refinished|painted|in stock|registration)\\b[^.;]{0,14}$");
-    private static final Pattern NAMED_AFTER = Pattern.compile(
-            "^ (?:model|[a-z'\"\\d.-]{1,12} (?:kayak|canoe)|sit|kayak|canoe|pedal|touring|inflatable|sup|paddle ?board|fishing|row|\\d{1,2} ?(?:ft|'))");
+    private static final Pattern NAMED_BEFORE =
+            Pattern.compile("\\b(?:model year|year|model|my|built|built in|made in|made|manufactured(?: in)?"
+                    + "|vintage|launched|from new in)[: ]{0,2}$|\\bbuilt\\b[^.;,\\d]{1,24}$");
+    private static final Pattern BOUGHT_BEFORE =
+            Pattern.compile("\\b(?:bought|purchased|new|got it|acquired|from|registered)(?: it| her| new"
+                    + "| brand new)?(?: in)?[: ]{0,2}$");
+    private static final Pattern OTHER_BEFORE =
+            Pattern.compile("\\b(?:since|until|till|serviced?|seats?|valid|licen[cs]e|tested|expires?|sticker"
+                    + "|season|summer|replaced|hatch|battery|refurbished|refinished|painted|in stock"
+                    + "|registration)\\b[^.;]{0,14}$");
+    private static final Pattern NAMED_AFTER =
+            Pattern.compile("^ (?:model|[a-z'\"\\d.-]{1,12} (?:kayak|canoe)|sit|kayak|canoe|pedal|touring"
+                    + "|inflatable|sup|paddle ?board|fishing|row|\\d{1,2} ?(?:ft|'))");
 
     private static final String COUNT =
             "(?<count>\\d{1,2}(?:[.,]5)?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty)";
@@ -103,8 +108,7 @@ final class Years {
         if (NAMED_BEFORE.matcher(before).find() || NAMED_AFTER.matcher(after).find()) {
             found.add(new Found(year, at.start(), at.end(), 3, ""));
         } else if (BOUGHT_BEFORE.matcher(before).find()) {
-            found.add(new Found(
-                    year, at.start(), at.end(), 2, "Not said to be the model year, which may be earlier."));
+            found.add(new Found(year, at.start(), at.end(), 2, "Not said to be the model year, which may be earlier."));
         } else if (before.isBlank()) {
             found.add(new Found(year, at.start(), at.end(), 1, "A year stands alone; taken as the model year."));
         }

@@ -38,8 +38,8 @@ class ListingTextTests {
                 "\uFF13.8\uFF11 m kayak|3.81"
             })
     void readsLengthsInManyWritings(String text, double metres) {
-        assertThat(amount(text, Fact.LENGTH_M)).hasValueSatisfying(
-                value -> assertThat(value).isCloseTo(metres, within(0.002)));
+        assertThat(amount(text, Fact.LENGTH_M))
+                .hasValueSatisfying(value -> assertThat(value).isCloseTo(metres, within(0.002)));
     }
 
     @ParameterizedTest
@@ -75,7 +75,12 @@ class ListingTextTests {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "$100 deposit holds it", "delivery £40", "call 555 0142", "built 2019", "serial 4471", "10 miles away"
+                "$100 deposit holds it",
+                "delivery £40",
+                "call 555 0142",
+                "built 2019",
+                "serial 4471",
+                "10 miles away"
             })
     void takesNoPriceFromOtherNumbers(String text) {
         assertThat(amount(text, Fact.ASKING_PRICE)).isEmpty();
@@ -84,10 +89,10 @@ class ListingTextTests {
     @Test
     void tellsWhatItWeighsFromWhatItCarries() {
         String listing = "Weight capacity 350 lb. Weight 68 lb.";
-        assertThat(amount(listing, Fact.RATED_LOAD_KG)).hasValueSatisfying(
-                kg -> assertThat(kg).isCloseTo(350 * 0.45359237, within(1e-9)));
-        assertThat(amount(listing, Fact.HULL_MASS_KG)).hasValueSatisfying(
-                kg -> assertThat(kg).isCloseTo(68 * 0.45359237, within(1e-9)));
+        assertThat(amount(listing, Fact.RATED_LOAD_KG))
+                .hasValueSatisfying(kg -> assertThat(kg).isCloseTo(350 * 0.45359237, within(1e-9)));
+        assertThat(amount(listing, Fact.HULL_MASS_KG))
+                .hasValueSatisfying(kg -> assertThat(kg).isCloseTo(68 * 0.45359237, within(1e-9)));
     }
 
     @ParameterizedTest
@@ -120,21 +125,24 @@ class ListingTextTests {
     void tellsAmbiguitiesInTheNote() {
         assertThat(proposal("kayak 3.810 mm long", Fact.LENGTH_M).note()).contains("thousands or decimals");
         assertThat(proposal("sit on top, 30 kg", Fact.HULL_MASS_KG).note()).contains("Not labelled");
+        assertThat(proposal("€1.200,-", Fact.ASKING_PRICE).note()).contains("thousands");
         assertThat(proposal("$500", Fact.CURRENCY).note()).contains("Canadian");
         assertThat(proposal("bought in 2018", Fact.MODEL_YEAR).note()).contains("earlier");
         assertThat(proposal("11'6 x 31 board", Fact.BEAM_M).note()).contains("no unit");
         assertThat(proposal("paddleboard", Fact.KIND).note()).contains("rigid");
-        assertThat(proposal("holds paddlers up to 250 lbs", Fact.RATED_LOAD_KG).note()).contains("paddler");
+        assertThat(proposal("holds paddlers up to 250 lbs", Fact.RATED_LOAD_KG).note())
+                .contains("paddler");
     }
 
     @Test
     void keepsPlacesInTheText() {
         String listing = "\u0000\tSit-on-top\u00a0kayak \uD83D\uDEF6 12\u20326\u2033,\r\n68 lbs \u2013 \u00A3450 ono";
         List<Proposal> proposals = ListingText.read(listing);
-        assertThat(proposals).extracting(Proposal::fact).contains(
-                Fact.LENGTH_M, Fact.HULL_MASS_KG, Fact.ASKING_PRICE, Fact.KIND);
-        assertThat(proposals).allSatisfy(
-                each -> assertThat(listing.substring(each.start(), each.end())).isEqualTo(each.words()));
+        assertThat(proposals)
+                .extracting(Proposal::fact)
+                .contains(Fact.LENGTH_M, Fact.HULL_MASS_KG, Fact.ASKING_PRICE, Fact.KIND);
+        assertThat(proposals).allSatisfy(each -> assertThat(listing.substring(each.start(), each.end()))
+                .isEqualTo(each.words()));
     }
 
     @Test
@@ -147,9 +155,42 @@ class ListingTextTests {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "1", "1,", "1.1", "9'", "12ft ", "12 x ", "$", "$1 ", "no ", "no, ", "paddle ", "paddle, no ", "a", " ",
-                "\n", "-", "1 000 ", "12 1/2 ", "A", "Aa ", "located in A", "near Aa ", "sit on ", "inflatable ", "68 lbs ",
-                "max ", "new ", "2019 ", "my ", "abc12345", "\u0000", "\uD83D\uDEF6", "\uD83D", "''", "x", "built "
+                "1",
+                "1,",
+                "1.1",
+                "9'",
+                "12ft ",
+                "12 x ",
+                "$",
+                "$1 ",
+                "no ",
+                "no, ",
+                "paddle ",
+                "paddle, no ",
+                "a",
+                " ",
+                "\n",
+                "-",
+                "1 000 ",
+                "12 1/2 ",
+                "A",
+                "Aa ",
+                "located in A",
+                "near Aa ",
+                "sit on ",
+                "inflatable ",
+                "68 lbs ",
+                "max ",
+                "new ",
+                "2019 ",
+                "my ",
+                "abc12345",
+                "\u0000",
+                "\uD83D\uDEF6",
+                "\uD83D",
+                "''",
+                "x",
+                "built "
             })
     void readsHugeRepeatedTextWithBoundedWork(String piece) {
         String listing = piece.repeat(200_000 / piece.length());
@@ -161,14 +202,15 @@ class ListingTextTests {
 
     @Test
     void readsNothingBeyondItsLimit() {
-        assertThat(ListingText.read(" ".repeat(ListingText.LONGEST_READ) + "12 ft kayak $500")).isEmpty();
+        assertThat(ListingText.read(" ".repeat(ListingText.LONGEST_READ) + "12 ft kayak $500"))
+                .isEmpty();
         assertThat(ListingText.read("")).isEmpty();
     }
 
     @Property(seed = "21", tries = 300)
     void neverFailsAndKeepsItsPlaces(@ForAll @StringLength(max = 400) String text) {
-        assertThat(ListingText.read(text)).allSatisfy(
-                each -> assertThat(text.substring(each.start(), each.end())).isEqualTo(each.words()));
+        assertThat(ListingText.read(text)).allSatisfy(each -> assertThat(text.substring(each.start(), each.end()))
+                .isEqualTo(each.words()));
     }
 
     private static Proposal proposal(String listing, Fact fact) {
