@@ -1,6 +1,6 @@
 import type { Draw, LegendEntry, Room, Stop } from '../kit/drawing';
 import { decal, fillAt } from '../kit/pattern';
-import { LANES, LOWER_LANE, numberAxis, planRows, scaleFor, slip, type Rows } from '../kit/rows';
+import { lane, LOWER_LANE, numberAxis, planRows, scaleFor, slip, type Rows } from '../kit/rows';
 import { toPixels, type Scale } from '../kit/scale';
 import { tick } from '../kit/text';
 import type { CostBuildBoat, CostBuildData } from '../model';
@@ -70,7 +70,7 @@ function spreadLine(boat: CostBuildBoat, index: number, room: Room): object[] {
   if (!boat.spread) {
     return [];
   }
-  const lane = index * LANES + LOWER_LANE;
+  const y = lane(index, LOWER_LANE);
   return [
     {
       id: `spread-${boat.id}`,
@@ -80,8 +80,8 @@ function spreadLine(boat: CostBuildBoat, index: number, room: Room): object[] {
       silent: true,
       emphasis: { disabled: true },
       data: [
-        [boat.spread.low.value, lane],
-        [boat.spread.high.value, lane],
+        [boat.spread.low.value, y],
+        [boat.spread.high.value, y],
       ],
       lineStyle: { color: room.palette.ink, width: 2, cap: 'round' },
     },
@@ -100,7 +100,7 @@ function netMarks(data: CostBuildData, room: Room, rows: Rows, scale: Scale): ob
     emphasis: { disabled: true },
     itemStyle: { color: ink, borderColor: paper, borderWidth: 2, opacity: 1 },
     data: data.boats.map((boat, index) => ({
-      value: [boat.net.value, index * LANES + LOWER_LANE],
+      value: [boat.net.value, lane(index, LOWER_LANE)],
       label: slip(room, { show: true, formatter: boat.net.label, fontWeight: 600, ...netLabel(boat, room, rows, scale) }),
     })),
   };

@@ -1,6 +1,6 @@
 import type { Draw, Drawing, LegendEntry, Room, Stop } from '../kit/drawing';
 import { decal, fillAt, type Fill } from '../kit/pattern';
-import { numberAxis, planRows, slip, type Rows } from '../kit/rows';
+import { numberAxis, planRows, slip, wordMark, type Rows } from '../kit/rows';
 import { shorten, tick } from '../kit/text';
 import type { Family, ValueBar, ValueBarsData, ValuePiece } from '../model';
 
@@ -130,23 +130,14 @@ function ruledOut(data: ValueBarsData, room: Room, rows: Rows): object {
 }
 
 function totals(data: ValueBarsData, room: Room): object {
+  const look = { position: 'right', color: room.palette.ink, fontWeight: 600, fontSize: 14 };
   return {
     id: 'totals',
     type: 'scatter',
-    symbolSize: 1,
     silent: true,
-    itemStyle: { color: 'transparent', opacity: 1 },
-    data: data.bars.map((bar, index) => ({
-      value: [bar.total.value, index],
-      label: {
-        show: bar.ruledOut === null,
-        position: 'right',
-        formatter: bar.total.label,
-        color: room.palette.ink,
-        fontWeight: 600,
-        fontSize: 14,
-      },
-    })),
+    data: data.bars.map((bar, index) =>
+      wordMark([bar.total.value, index], { ...look, show: bar.ruledOut === null, formatter: bar.total.label }),
+    ),
   };
 }
 

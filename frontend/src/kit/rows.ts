@@ -16,10 +16,16 @@ export interface Rows {
   lanes: object;
 }
 
-export const LANES = 10;
+const LANES = 10;
 
-/** The lane just below the bar. */
+/** The lane just below the bar of a row, and the one at its upper edge. */
 export const LOWER_LANE = 8;
+export const UPPER_LANE = 1;
+
+/** Number of a lane of a row on the hidden axis. */
+export function lane(row: number, at: number): number {
+  return row * LANES + at;
+}
 
 export interface RowsNeed {
   names: string[];
@@ -33,6 +39,8 @@ export interface RowsNeed {
   gridId?: string;
   /** Kept free inside each row, below its bar. */
   below?: number;
+  /** Kept free to the right of a name that stands above its bar. */
+  besideName?: number;
 }
 
 export const TEXT = 13;
@@ -48,7 +56,7 @@ export function planRows(room: Room, need: RowsNeed): Rows {
   const width = Math.max(40, room.width - left - need.right);
   const height = need.names.length * rowHeight;
   const gridId = need.gridId ?? 'main';
-  const nameRoom = narrow ? room.width - 12 : left - 12;
+  const nameRoom = narrow ? room.width - left - 4 - (need.besideName ?? 0) : left - 12;
   return {
     left,
     top,
@@ -115,4 +123,9 @@ export function slip(room: Room, extra: object = {}): object {
     fontSize: 12,
     ...extra,
   };
+}
+
+/** A mark that only carries words: nothing is drawn but its label. */
+export function wordMark(value: [x: number, y: number], label: object): object {
+  return { value, symbolSize: 1, itemStyle: { color: 'transparent', opacity: 1 }, label: { show: true, ...label } };
 }
