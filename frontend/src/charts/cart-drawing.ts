@@ -1,7 +1,7 @@
 import type { Draw, Room, Stop } from '../kit/drawing';
 import { escape, wrap } from '../kit/text';
 import type { CartDrawingData, CartScene, Figure } from '../model';
-import { arrow, arrowHeads, dimension, type Vector, words } from './cart-marks';
+import { type Anchor, arrow, dimension, type Vector, words } from './cart-marks';
 
 interface Frame {
   perMetre: number;
@@ -18,21 +18,20 @@ interface Force {
   along: Vector;
   /** Drawn towards the point it acts on rather than away from it. */
   inward: boolean;
-  label: { dx: number; dy: number; anchor: string };
+  label: { dx: number; dy: number; anchor: Anchor };
 }
 
 const LEFT = 14;
-const RIGHT = 64;
-const LONGEST_ARROW = 62;
+const LONGEST_ARROW = 66;
 const SHORTEST_ARROW = 14;
-const BELOW = 118;
+const BELOW = 128;
 
 /** Each boat on its cart from the side: hull, axle, hand and slope to one scale, forces to another. */
 export const cartDrawing: Draw<CartDrawingData> = (data, room) => {
   const longest = Math.max(...data.scenes.map((scene) => scene.hull.lengthM));
   const heaviest = Math.max(...data.scenes.map((scene) => scene.forces.weight.value));
   const frame = {
-    perMetre: Math.min(150, (room.width - LEFT - RIGHT) / longest),
+    perMetre: Math.min(150, (room.width - LEFT - besideBow(data, room)) / longest),
     perNewton: LONGEST_ARROW / heaviest,
     room,
   };
@@ -52,9 +51,20 @@ export const cartDrawing: Draw<CartDrawingData> = (data, room) => {
     selectable: true,
     svg:
       `<svg width="${room.width}" height="${top}" font-family="${escape(room.palette.font)}" font-size="13" aria-hidden="true">` +
-      `<defs>${arrowHeads(room.palette)}</defs>${drawn.join('')}</svg>`,
+      `${drawn.join('')}</svg>`,
   };
 };
+
+/** Room for the words at the hand, which stand free of the hull. */
+function besideBow(data: CartDrawingData, room: Room): number {
+  const texts = data.scenes.flatMap(({ forces }) => [forceWords('in the hand', forces.hand, room), forceWords('pull', forces.pull, room)]);
+  return Math.max(...texts.map((text) => room.measure(text, 13))) + 34;
+}
+
+/** On a narrow page the arrows carry names only. */
+function forceWords(name: string, figure: Figure, room: Room): string {
+  return room.narrow ? name : `${name} ${figure.label}`;
+}
 
 interface Plan {
   markup: string;
@@ -114,7 +124,7 @@ function ground(scene: CartScene, { room, perMetre }: Frame, at: (x: number, z: 
   const [x2, y2] = at(scene.hull.lengthM + 30 / perMetre, low);
   const level = Math.abs(scene.slope.angleRad) < 0.005;
   const flat = level ? '' : `<path d="M${x1} ${y1}H${x2}" stroke="${palette.muted}" stroke-dasharray="3 4"/>`;
-  const label = words(scene.slope.label, x2, Math.max(y1, y2) + 18, 'end', palette.muted, palette.paper);
+  const label = words(scene.slope.label, room.width - 4, (y1 + y2) / 2, 'end', palette.muted, room);
   return (
     `<path d="M${x1} ${y1}L${x2} ${y2}V${Math.max(y1, y2)}H${x1}Z" fill="${palette.wash}"/>${flat}` +
     `<path d="M${x1} ${y1}L${x2} ${y2}" stroke="${palette.muted}" stroke-width="2.5"/>${label}`
@@ -127,9 +137,9 @@ function hull(scene: CartScene, { perMetre, room }: Frame, [left, top]: Vector):
   const bottom = -hullBottom(scene) * perMetre;
   const deck = bottom - height;
   const outline =
-    `M0 ${deck + height * 0.12}C${length * 0.25} ${deck + height * 0.32} ${length * 0.7} ${deck + height * 0.34} ${length} ${deck}` +
-    `C${length * 0.985} ${deck + height * 0.55} ${length * 0.93} ${bottom} ${length * 0.82} ${bottom}` +
-    `H${length * 0.14}C${length * 0.05} ${bottom} ${length * 0.01} ${deck + height * 0.6} 0 ${deck + height * 0.12}Z`;
+    `M0 ${deck + height * 0.1}C${length * 0.2} ${deck + height * 0.24} ${length * 0.75} ${deck + height * 0.26} ${length} ${deck}` +
+    `C${length * 0.985} ${deck + height * 0.5} ${length * 0.94} ${bottom} ${length * 0.8} ${bottom}` +
+    `H${length * 0.18}C${length * 0.07} ${bottom} ${length * 0.015} ${deck + height * 0.6} 0 ${deck + height * 0.1}Z`;
   const degrees = (-scene.slope.angleRad * 180) / Math.PI;
   return (
     `<path transform="translate(${left} ${top}) rotate(${degrees})" d="${outline}" fill="${room.palette.depth[4]}" ` +
@@ -152,8 +162,8 @@ function dimensions(scene: CartScene, { perMetre, room }: Frame, at: (x: number,
   const offset = (pixels: number): number => -scene.axle.wheelRadiusM - pixels / perMetre;
   const { axle, hull: boat } = scene;
   return (
-    dimension(at(0, offset(78)), at(axle.fromSternM, offset(78)), axle.label, room) +
-    dimension(at(0, offset(98)), at(boat.lengthM, offset(98)), boat.lengthLabel, room)
+    dimension(at(0, offset(80)), at(axle.fromSternM, offset(80)), axle.label, room) +
+    dimension(at(0, offset(106)), at(boat.lengthM, offset(106)), boat.lengthLabel, room)
   );
 }
 
@@ -170,8 +180,8 @@ function forcesOf(scene: CartScene, at: (x: number, z: number) => Vector, { pale
   return [
     { name: 'weight', figure: weight, color: ink, at: centre, along: [0, 1], inward: false, label: side(ahead) },
     { name: 'on the wheels', figure: wheels, color: green, at: contact, along: [-sin, -cos], inward: true, label: side(!ahead) },
-    { name: 'in the hand', figure: hand, color: orange, at: grip, along: [-sin, -cos], inward: false, label: { dx: -8, dy: 0, anchor: 'end' } },
-    { name: 'pull', figure: pull, color: blue, at: grip, along: [cos, -sin], inward: false, label: { dx: 0, dy: 20, anchor: 'end' } },
+    { name: 'in the hand', figure: hand, color: orange, at: grip, along: [-sin, -cos], inward: false, label: { dx: 8, dy: -6, anchor: 'start' } },
+    { name: 'pull', figure: pull, color: blue, at: grip, along: [cos, -sin], inward: false, label: { dx: 6, dy: 4, anchor: 'start' } },
   ];
 }
 
@@ -183,16 +193,16 @@ function forceMarkup(force: Force, { perNewton, room }: Frame): string {
   const tail: Vector = force.inward ? [x - dx, y - dy] : [x, y];
   const tip: Vector = force.inward ? [x, y] : [x + dx, y + dy];
   const free: Vector = force.inward ? tail : tip;
-  const text = room.narrow ? force.name : `${force.name} ${force.figure.label}`;
+  const text = forceWords(force.name, force.figure, room);
   const width = room.measure(text, 13);
   const labelX = keepInside(free[0] + force.label.dx, width, force.label.anchor, room.width);
   return (
     arrow(tail, tip, force.color, force.name) +
-    words(text, labelX, free[1] + force.label.dy, force.label.anchor, room.palette.ink, room.palette.paper)
+    words(text, labelX, free[1] + force.label.dy, force.label.anchor, room.palette.ink, room)
   );
 }
 
-function keepInside(x: number, width: number, anchor: string, room: number): number {
+function keepInside(x: number, width: number, anchor: Anchor, room: number): number {
   return anchor === 'end' ? Math.min(room - 2, Math.max(x, width + 2)) : Math.max(2, Math.min(x, room - width - 2));
 }
 
@@ -206,7 +216,7 @@ function points(scene: CartScene, at: (x: number, z: number) => Vector, { palett
   );
 }
 
-/** On a narrow page the arrows carry names only; their values stand below, two to a line. */
+/** The values that have no room at the arrows, two to a line. */
 function valueLines(forces: Force[], top: number, { width, palette }: Room): { markup: string; height: number } {
   const cells = forces.map((force, index) => {
     const x = (index % 2) * (width / 2);

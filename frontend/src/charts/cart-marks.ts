@@ -1,17 +1,10 @@
 import type { Room } from '../kit/drawing';
-import type { Palette } from '../kit/palette';
 import { escape } from '../kit/text';
 
 /** Pixels from the top left. */
 export type Vector = [x: number, y: number];
 
-/** Ends of dimension lines. */
-export function arrowHeads(palette: Palette): string {
-  return (
-    '<marker id="tick" viewBox="0 0 2 10" refX="1" refY="5" markerWidth="2" markerHeight="10" markerUnits="userSpaceOnUse" orient="auto">' +
-    `<path d="M1 0V10" stroke="${palette.muted}" stroke-width="1.5"/></marker>`
-  );
-}
+export type Anchor = 'start' | 'middle' | 'end';
 
 /** A force: a stout shaft with a head, edged in paper so that it stays apart from what it crosses. */
 export function arrow(tail: Vector, tip: Vector, color: string, name: string): string {
@@ -27,21 +20,25 @@ export function arrow(tail: Vector, tip: Vector, color: string, name: string): s
   );
 }
 
-/** Words with a rim of paper, readable over lines. */
-export function words(text: string, x: number, y: number, anchor: string, color: string, paper: string): string {
+/** Words on a slip of paper, readable over lines and hues. */
+export function words(text: string, x: number, y: number, anchor: Anchor, color: string, room: Room): string {
+  const width = room.measure(text, 13) + 6;
+  const left = { start: x - 3, middle: x - width / 2, end: x - width + 3 }[anchor];
   return (
-    `<text x="${x}" y="${y}" text-anchor="${anchor}" dominant-baseline="middle" fill="${color}" ` +
-    `stroke="${paper}" stroke-width="4" paint-order="stroke" stroke-linejoin="round">${escape(text)}</text>`
+    `<rect x="${left}" y="${y - 9}" width="${width}" height="18" rx="3" fill="${room.palette.paper}"/>` +
+    `<text x="${x}" y="${y + 4.5}" text-anchor="${anchor}" fill="${color}">${escape(text)}</text>`
   );
 }
 
-/** A measured stretch between two ticks, with its length written on it or beside it. */
+/** A measured stretch between two ticks, with its length written along it: on it, or behind its end. */
 export function dimension(from: Vector, to: Vector, label: string, room: Room): string {
-  const { muted, paper } = room.palette;
-  const fits = Math.hypot(to[0] - from[0], to[1] - from[1]) > room.measure(label, 13) + 24;
-  const [x, y] = fits ? [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2] : [to[0] + 8, to[1]];
+  const { muted } = room.palette;
+  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+  const length = Math.hypot(dx, dy);
+  const fits = length > room.measure(label, 13) + 24;
+  const text = words(label, fits ? length / 2 : length + 8, 0, fits ? 'middle' : 'start', muted, room);
   return (
-    `<path d="M${from[0]} ${from[1]}L${to[0]} ${to[1]}" stroke="${muted}" stroke-width="1.2" marker-start="url(#tick)" marker-end="url(#tick)"/>` +
-    words(label, x, y, fits ? 'middle' : 'start', muted, paper)
+    `<g transform="translate(${from[0]} ${from[1]}) rotate(${(Math.atan2(dy, dx) * 180) / Math.PI})">` +
+    `<path d="M0 0H${length}M0-5V5M${length}-5V5" stroke="${muted}" stroke-width="1.2" fill="none"/>${text}</g>`
   );
 }

@@ -20,7 +20,7 @@ export interface Pile {
 
 const LEFT = 22;
 const RIGHT = 26;
-const HEAD = 22;
+const LINE = 20;
 
 /** Twenty equally likely costs a boat: to say how often it could cost more than a sum, count dots. */
 export const costDots: Draw<CostDotsData> = (data, room) => {
@@ -28,7 +28,8 @@ export const costDots: Draw<CostDotsData> = (data, room) => {
   const dot = Math.max(8, Math.min(14, Math.floor(width / 45)));
   const all = data.boats.flatMap((boat) => boat.dots);
   const scale = scaleFor(Math.min(...all), Math.max(...all), width);
-  const strips = planStrips(data, scale, width, dot);
+  const head = LINE * (room.narrow ? 2 : 1) + 2;
+  const strips = planStrips(data, scale, width, dot, head);
   const height = (strips.at(-1)?.base ?? 0) + 12;
   const count = data.boats[0]?.dots.length ?? 0;
   return {
@@ -49,13 +50,13 @@ export const costDots: Draw<CostDotsData> = (data, room) => {
   };
 };
 
-function planStrips(data: CostDotsData, scale: Scale, width: number, dot: number): Strip[] {
+function planStrips(data: CostDotsData, scale: Scale, width: number, dot: number, space: number): Strip[] {
   let top = 0;
   return data.boats.map((boat) => {
     const piles = pileUp(boat.dots.map((value) => toPixels(value, scale, width)), dot);
     const tallest = Math.max(...piles.map((pile) => pile.dots.length));
-    const head = top + HEAD / 2;
-    const base = top + HEAD + tallest * dot + 2;
+    const head = top + space / 2;
+    const base = top + space + tallest * dot + 2;
     top = base + 18;
     return { head, base, piles };
   });
@@ -125,11 +126,13 @@ function stripSeries(boat: Boat, index: number, strip: Strip, dot: number, scale
 function heading(boat: Boat, index: number, strip: Strip, scale: Scale, room: Room): object {
   const { ink, muted, paper } = room.palette;
   const space = room.width - LEFT - 10;
-  const name = shorten(boat.name, space * 0.55, 14, room.measure);
-  const rest = shorten(`${boat.middle.label} · ${boat.words}`, space - room.measure(name, 14) - 20, TEXT, room.measure);
+  const beside = room.narrow ? 0 : space * 0.45;
+  const name = shorten(boat.name, space - beside, 14, room.measure);
+  const left = room.narrow ? space : space - room.measure(name, 14) - 20;
+  const rest = shorten(`${boat.middle.label} · ${boat.words}`, left, TEXT, room.measure);
   const rich = {
-    name: { color: ink, fontWeight: 600, fontSize: 14 },
-    rest: { color: muted, fontSize: TEXT },
+    name: { color: ink, fontWeight: 600, fontSize: 14, lineHeight: LINE },
+    rest: { color: muted, fontSize: TEXT, lineHeight: LINE },
   };
   const label = {
     show: true,
@@ -137,10 +140,11 @@ function heading(boat: Boat, index: number, strip: Strip, scale: Scale, room: Ro
     distance: 0,
     backgroundColor: paper,
     padding: [2, 4, 2, 0],
-    formatter: `{name|${name}}  {rest|${rest}}`,
+    formatter: `{name|${name}}${room.narrow ? '\n' : '  '}{rest|${rest}}`,
+    lineHeight: LINE,
     rich,
   };
-  const mark = { value: [scale.min, strip.head], symbolSize: 1, itemStyle: { color: 'transparent' }, label };
+  const mark = { value: [scale.min, strip.head], symbolSize: 1, itemStyle: { color: 'transparent', opacity: 1 }, label };
   return { id: `heading-${index}`, type: 'scatter', silent: true, data: [mark] };
 }
 

@@ -122,7 +122,7 @@ function legend(room: Room): LegendEntry[] {
   const { ink, series } = room.palette;
   return [
     { label: 'as likely above as below', fill: { color: ink, pattern: 'plain' }, shape: 'line' },
-    { label: 'could be, 8 times in 10', fill: { color: series[0], pattern: 'plain' } },
+    { label: 'could be, 8 times in 10', fill: { color: series[0], pattern: 'plain' }, shape: 'band' },
   ];
 }
 

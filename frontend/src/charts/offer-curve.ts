@@ -1,4 +1,4 @@
-import type { Draw, Room, Stop } from '../kit/drawing';
+import type { Draw, LegendEntry, Room, Stop } from '../kit/drawing';
 import { labelAt, placeLabels } from '../kit/place';
 import { numberAxis, scaleFor, slip, TEXT } from '../kit/rows';
 import { toPixels, type Scale } from '../kit/scale';
@@ -10,7 +10,12 @@ const LEFT = 40;
 const RIGHT = 26;
 const TOP = 28;
 
-const SHAPES: Record<OfferMark, string> = { OPENING: 'circle', FAIR: 'diamond', WALK_AWAY: 'rect', ASKING: 'triangle' };
+const SHAPES: Record<OfferMark, { symbol: string; key: NonNullable<LegendEntry['shape']> }> = {
+  OPENING: { symbol: 'circle', key: 'dot' },
+  FAIR: { symbol: 'diamond', key: 'diamond' },
+  WALK_AWAY: { symbol: 'rect', key: 'square' },
+  ASKING: { symbol: 'triangle', key: 'triangle' },
+};
 
 /** The chance that this boat is the best choice, as its price rises; the prices to know stand on the curve. */
 export const offerCurve: Draw<OfferCurveData> = (data, room) => {
@@ -21,7 +26,7 @@ export const offerCurve: Draw<OfferCurveData> = (data, room) => {
   return {
     height: TOP + height + 58,
     stops: stops(data),
-    legend: [],
+    legend: legend(data, room),
     nearest: true,
     option: {
       grid: [{ id: 'main', left: LEFT, top: TOP, width, height, outerBoundsMode: 'none' }],
@@ -58,8 +63,6 @@ function curve(data: OfferCurveData, room: Room): object {
     type: 'line',
     symbol: 'none',
     silent: true,
-    smooth: true,
-    smoothMonotone: 'x',
     emphasis: { disabled: true },
     lineStyle: { color, width: 3 },
     areaStyle: { color, opacity: room.palette.dark ? 0.25 : 0.1 },
@@ -96,9 +99,17 @@ function marks(data: OfferCurveData, room: Room, scale: Scale, width: number, he
       const full = words[index] ?? '';
       const text = place && place.width < wide(full) ? mark.price.label : full;
       const label = place ? slip(room, { show: true, ...labelAt(place.side, 16), formatter: text, fontSize: TEXT }) : { show: false };
-      return { value: [mark.price.value, mark.chancePercent], symbol: SHAPES[mark.kind], symbolSize: 16, label };
+      return { value: [mark.price.value, mark.chancePercent], symbol: SHAPES[mark.kind].symbol, symbolSize: 16, label };
     }),
   };
+}
+
+function legend(data: OfferCurveData, room: Room): LegendEntry[] {
+  return data.marks.map((mark) => ({
+    label: `${mark.words} ${mark.price.label}`,
+    fill: { color: room.palette.ink, pattern: 'plain' },
+    shape: SHAPES[mark.kind].key,
+  }));
 }
 
 function stops(data: OfferCurveData): Stop[] {

@@ -97,6 +97,7 @@ function meanings(data: TornadoData, room: Room, rows: Rows, scale: Scale): obje
   return {
     id: 'meanings',
     type: 'scatter',
+    z: 6,
     yAxisId: 'main-lanes',
     silent: true,
     data: data.bars.map((bar, row) => {

@@ -4,6 +4,11 @@ import { lane, LOWER_LANE, numberAxis, planRows, slip, wordMark, type Rows } fro
 import { shorten, tick } from '../kit/text';
 import type { WeightStrip, WeightStripsData } from '../model';
 
+type Segment = WeightStrip['segments'][number];
+
+/** A name cut shorter than this says nothing. */
+const LEAST_NAME = 60;
+
 const SCALE = { min: 0, max: 100, interval: 25 };
 
 /** Who would lead at every weight of each criterion, and where the weight stands now. */
@@ -54,24 +59,28 @@ function partSeries(data: WeightStripsData, part: number, room: Room, rows: Rows
       const value = segment.toPercent - segment.fromPercent;
       const fill = winnerFill(data, segment.winnerId, room);
       const name = winnerName(data, segment.winnerId);
-      const width = (value / 100) * rows.width - 24;
+      const spot = nameSpot(strip, segment, rows.width);
       return {
         value,
         itemStyle: { color: fill.color, borderColor: room.palette.paper, borderWidth: 2, decal: decal(fill.pattern) },
         label: {
-          show: width > 40,
-          ...slip(room, { position: besideMark(strip, part), distance: 8, formatter: shorten(name, width, 12, room.measure) }),
+          show: spot.width > LEAST_NAME,
+          ...slip(room, { position: spot.position, distance: 6, formatter: shorten(name, spot.width, 12, room.measure) }),
         },
       };
     }),
   };
 }
 
-/** The name keeps away from the mark of the present weight. */
-function besideMark(strip: WeightStrip, part: number): string {
-  const segment = strip.segments[part]!;
-  const middle = (segment.fromPercent + segment.toPercent) / 2;
-  return strip.now.value < middle ? 'insideRight' : 'insideLeft';
+/** Where the name has most room inside its segment without touching the mark of the present weight. */
+function nameSpot(strip: WeightStrip, segment: Segment, plot: number): { position: string; width: number } {
+  const { fromPercent: from, toPercent: to } = segment;
+  const now = Math.min(to, Math.max(from, strip.now.value));
+  const right = to - now >= now - from;
+  return {
+    position: right ? 'insideRight' : 'insideLeft',
+    width: (Math.max(to - now, now - from) / 100) * plot - 26,
+  };
 }
 
 function nowMarks(data: WeightStripsData, room: Room, rows: Rows): object {
@@ -79,7 +88,7 @@ function nowMarks(data: WeightStripsData, room: Room, rows: Rows): object {
     id: 'now',
     type: 'scatter',
     symbol: 'rect',
-    symbolSize: [7, rows.barHeight + 10],
+    symbolSize: [8, rows.barHeight + (room.narrow ? 2 : 10)],
     z: 5,
     silent: true,
     itemStyle: { color: room.palette.ink, borderColor: room.palette.paper, borderWidth: 2, opacity: 1 },

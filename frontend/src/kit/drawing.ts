@@ -27,7 +27,7 @@ export interface Stop {
 export interface LegendEntry {
   label: string;
   fill: Fill;
-  shape?: 'block' | 'line' | 'dash' | 'diamond' | 'dot';
+  shape?: 'block' | 'line' | 'dash' | 'diamond' | 'dot' | 'square' | 'triangle' | 'band';
 }
 
 /** A finished plan of a drawing, before any pixel is touched. */

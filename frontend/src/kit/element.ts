@@ -17,7 +17,8 @@ const calm = matchMedia('(prefers-reduced-motion: reduce)');
  */
 export abstract class ChartElement<D extends Summed> extends HTMLElement {
   readonly #draw: Draw<D>;
-  readonly #top: HTMLElement;
+  readonly #key: HTMLElement;
+  readonly #switch: HTMLElement;
   readonly #stage: HTMLElement;
   readonly #surface: Surface;
   readonly #tour: Tour;
@@ -27,6 +28,7 @@ export abstract class ChartElement<D extends Summed> extends HTMLElement {
   #palette: Palette | undefined;
   #data: D | null = null;
   #width = 0;
+  #keyShown = '';
   #detail = false;
   #planned = false;
 
@@ -35,7 +37,9 @@ export abstract class ChartElement<D extends Summed> extends HTMLElement {
     this.#draw = draw;
     const root = this.attachShadow({ mode: 'open' });
     root.innerHTML = `<style>${SHEET}</style>${MARKUP}`;
-    this.#top = part(root, '.top');
+    this.#key = part(root, '.keys');
+    this.#switch = part(root, 'button');
+    this.#switch.onclick = () => this.#turnDetail();
     this.#stage = part(root, '.stage');
     this.#surface = new Surface(part(root, '.drawing'));
     this.#tour = new Tour(this.#stage, this.#surface, part(root, '.ring'), part(root, '.tip'), part(root, '.live'));
@@ -111,6 +115,7 @@ export abstract class ChartElement<D extends Summed> extends HTMLElement {
     }
     const room = this.#room(this.#palette);
     const drawing = this.#draw(this.#data, room);
+    this.#stage.hidden = false;
     this.#stage.setAttribute('aria-label', this.#data.summary);
     this.#stage.classList.toggle('selectable', drawing.selectable ?? false);
     this.#fillTop(drawing, room.palette);
@@ -128,23 +133,21 @@ export abstract class ChartElement<D extends Summed> extends HTMLElement {
     };
   }
 
+  /** The key and the switch change seldom; left alone they keep the focus and cost nothing. */
   #fillTop(drawing: Drawing, palette: Palette): void {
-    const focused = this.shadowRoot!.activeElement instanceof HTMLButtonElement;
-    this.#top.innerHTML = legendMarkup(drawing.legend, palette);
-    if (drawing.detailSwitch) {
-      const button = document.createElement('button');
-      button.type = 'button';
-      button.textContent = drawing.detailSwitch;
-      button.setAttribute('aria-pressed', String(this.#detail));
-      button.onclick = () => {
-        this.#detail = !this.#detail;
-        this.#plan();
-      };
-      this.#top.append(button);
-      if (focused) {
-        button.focus();
-      }
+    const key = legendMarkup(drawing.legend, palette);
+    if (key !== this.#keyShown) {
+      this.#keyShown = key;
+      this.#key.innerHTML = key;
     }
+    this.#switch.hidden = drawing.detailSwitch === undefined;
+    this.#switch.textContent = drawing.detailSwitch ?? '';
+    this.#switch.setAttribute('aria-pressed', String(this.#detail));
+  }
+
+  #turnDetail(): void {
+    this.#detail = !this.#detail;
+    this.#plan();
   }
 
   #select(stop: Stop): void {

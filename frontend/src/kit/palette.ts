@@ -31,11 +31,11 @@ const DEFAULTS: Defaults = {
   'series-3': ['#009e73', '#009e73'],
   'series-4': ['#cc79a7', '#cc79a7'],
   'depth-1': ['#0b4a63', '#bfe6f2'],
-  'depth-2': ['#2f7590', '#86bfd3'],
-  'depth-3': ['#6aa3b8', '#5a97ad'],
-  'depth-4': ['#9cc4d2', '#3f7388'],
-  'depth-5': ['#c4dde5', '#2f5565'],
-  'depth-6': ['#e2eff2', '#273f4b'],
+  'depth-2': ['#2a6a85', '#86bfd3'],
+  'depth-3': ['#4c889f', '#5a97ad'],
+  'depth-4': ['#72a5b8', '#3f7388'],
+  'depth-5': ['#9bc1cf', '#2f5565'],
+  'depth-6': ['#c3dbe3', '#2a4654'],
 };
 
 /**

@@ -82,9 +82,14 @@ export function planRows(room: Room, need: RowsNeed): Rows {
       axisLine: { show: false },
       axisTick: { show: false },
       z: 5,
-      axisLabel: { color: palette.ink, fontSize: TEXT, interval: 0, ...(narrow ? above(barHeight) : { margin: 10 }) },
+      axisLabel: { color: palette.ink, fontSize: TEXT, interval: 0, ...rim(room), ...(narrow ? above(barHeight) : { margin: 10 }) },
     },
   };
+}
+
+/** A rim of paper around words that lines may cross. */
+function rim(room: Room): object {
+  return { textBorderColor: room.palette.paper, textBorderWidth: 3 };
 }
 
 function above(barHeight: number): object {

@@ -3,12 +3,13 @@ export const SHEET = `
 :host { display: block; position: relative; min-width: 0; font-size: 0.8125rem; line-height: 1.4; }
 :host([hidden]) { display: none; }
 .probe { position: absolute; visibility: hidden; pointer-events: none; }
-.top { display: flex; flex-wrap: wrap; gap: 0.25rem 1rem; align-items: center; color: var(--_muted); }
-.top:empty { display: none; }
+.top { display: flex; gap: 0.5rem; align-items: end; justify-content: space-between; color: var(--_muted); }
+.keys { display: flex; flex-wrap: wrap; gap: 0.25rem 1rem; align-items: center; }
 .key { display: inline-flex; gap: 0.4rem; align-items: center; }
 .key svg { flex: none; }
 button { font: inherit; color: var(--_ink); background: none; border: 1px solid var(--_muted); border-radius: 1rem;
-  min-height: 1.75rem; padding: 0 0.8rem; margin-inline-start: auto; cursor: pointer; }
+  min-height: 1.75rem; flex: none; padding: 0 0.8rem; cursor: pointer; }
+[hidden] { display: none !important; }
 button[aria-pressed='true'] { background: var(--_wash); border-color: var(--_ink); }
 .stage { position: relative; border-radius: 0.4rem; outline-offset: 3px; }
 .stage:focus-visible, button:focus-visible { outline: 2px solid var(--_focus); }
@@ -26,8 +27,8 @@ button[aria-pressed='true'] { background: var(--_wash); border-color: var(--_ink
 
 export const MARKUP = `
 <span class="probe" aria-hidden="true"></span>
-<div class="top"></div>
-<div class="stage" tabindex="0" role="img"><div class="drawing"></div></div>
+<div class="top"><div class="keys"></div><button type="button" hidden></button></div>
+<div class="stage" tabindex="0" role="img" hidden><div class="drawing"></div></div>
 <div class="ring" hidden></div>
 <div class="tip" hidden></div>
 <p class="live" aria-live="polite"></p>

@@ -8,10 +8,14 @@ use([BarChart, LineChart, ScatterChart, GridComponent, SVGRenderer]);
 
 const REPLACED = ['grid', 'xAxis', 'yAxis', 'series'];
 
+/** Drawings that follow each other faster than this, in milliseconds, jump: they come from a slider being dragged. */
+const RESTLESS = 250;
+
 /** Where a drawing lands: a chart of the library, or an SVG picture of our own. */
 export class Surface {
   readonly #place: HTMLElement;
   #chart: EChartsType | undefined;
+  #lastShown = -RESTLESS;
 
   /** Told which mark the pointer is on, or null when it left. */
   onMark: (mark: string | null, event: 'over' | 'click') => void = () => {};
@@ -30,10 +34,13 @@ export class Surface {
     if (chart.getWidth() !== room.width || chart.getHeight() !== drawing.height) {
       chart.resize({ width: room.width, height: drawing.height });
     }
+    const now = performance.now();
+    const calm = now - this.#lastShown < RESTLESS;
+    this.#lastShown = now;
     const { ink, font } = room.palette;
     chart.setOption(
       {
-        animation: moving,
+        animation: moving && !calm,
         animationDuration: 350,
         animationDurationUpdate: 220,
         animationEasingUpdate: 'cubicOut',
