@@ -58,7 +58,8 @@ record CartJudgement(
     private static List<String> whoAlone(HaulerAnswer alone, List<HaulerAnswer> answers, List<Leg> legs) {
         Stream<String> others = answers.stream()
                 .filter(each -> !each.alone())
-                .map(each -> each.hauler().name() + " would need help. " + each.needsHelp().getFirst());
+                .map(each -> each.hauler().name() + " would need help. "
+                        + each.needsHelp().getFirst());
         return Stream.concat(Stream.of(easy(alone, legs)), others).toList();
     }
 

@@ -107,7 +107,8 @@ public final class CartPlanner {
             return Optional.of(each.name() + ": its posts would load the rims of the drain holes.");
         }
         return grounds(each.request()).stream()
-                .filter(ground -> ground.rolled() && cart.avoid().contains(ground.surface().code()))
+                .filter(ground -> ground.rolled()
+                        && cart.avoid().contains(ground.surface().code()))
                 .findFirst()
                 .map(ground -> each.name() + ": it should not go over "
                         + ground.surface().label() + ".");
@@ -126,16 +127,15 @@ public final class CartPlanner {
         List<Ground> grounds = grounds(request);
         grounds.forEach(each -> assumed.addAll(each.assumptions()));
         Rig rig = Rig.of(request, cart.type());
-        AxleAdvice axle = rig.advise(grounds.stream()
-                .filter(Ground::rolled)
-                .map(Ground::rolledPart)
-                .toList());
+        AxleAdvice axle = rig.advise(
+                grounds.stream().filter(Ground::rolled).map(Ground::rolledPart).toList());
         double axleM = cart.axleStationM() == null ? axle.stationM() : cart.axleStationM();
         if (cart.axleStationM() == null) {
             assumed.add("Nobody measured where the axle stands; it is taken to stand at its best place, "
                     + Figures.metres(axleM) + " from the stern.");
         }
-        List<Leg> legs = grounds.stream().flatMap(each -> legs(each, rig, axleM)).toList();
+        List<Leg> legs =
+                grounds.stream().flatMap(each -> legs(each, rig, axleM)).toList();
         CartJudgement judgement = CartJudgement.of(rig, cart, legs, haulers);
         return new CartPlan(
                 judgement.verdict(),
@@ -160,9 +160,8 @@ public final class CartPlanner {
     /** A way with stairs in it is rolled up to them and carried over them: two legs. */
     private static Stream<Leg> legs(Ground ground, Rig rig, double axleM) {
         Stream<Leg> rolled = ground.rolled() ? Stream.of(rig.roll(ground.rolledPart(), axleM)) : Stream.empty();
-        Stream<Leg> carried = ground.carried()
-                ? Stream.of(new Leg.Carried(ground, rig.boat().strippedMassKg() / 2))
-                : Stream.empty();
+        Stream<Leg> carried =
+                ground.carried() ? Stream.of(new Leg.Carried(ground, rig.boat().strippedMassKg() / 2)) : Stream.empty();
         return Stream.concat(rolled, carried);
     }
 

@@ -91,9 +91,7 @@ record Rig(Boat boat, RigidLoad load, CartType cart) {
 
     /** Prefers a light hand with room for error; where no place is comfortable everywhere, the middle errs least. */
     private static double between(double foremostM, double rearmostM) {
-        return foremostM >= rearmostM
-                ? foremostM - LIGHT_SHARE * (foremostM - rearmostM)
-                : (foremostM + rearmostM) / 2;
+        return foremostM >= rearmostM ? foremostM - LIGHT_SHARE * (foremostM - rearmostM) : (foremostM + rearmostM) / 2;
     }
 
     private AxleAdvice adviceAt(double station, double foremost, double rearmost, List<Ground> rolled) {

@@ -236,8 +236,8 @@ class CartPlannerTests {
 
     @Test
     void neverProposesWhatHarmsTheHullOrNeedsAHullMadeForIt() {
-        OneCart one = PLANNER.oneForAll(List.of(
-                new NamedRequest("b4", CartRequest.of(ExampleBoats.SHOP_FINS, List.of(TRAIL), List.of(WREN)))));
+        OneCart one = PLANNER.oneForAll(
+                List.of(new NamedRequest("b4", CartRequest.of(ExampleBoats.SHOP_FINS, List.of(TRAIL), List.of(WREN)))));
         assertThat(one.trials().stream().filter(OneCart.Trial::serves))
                 .extracting(each -> each.cart().hold())
                 .containsOnly(CartHold.CRADLE);
