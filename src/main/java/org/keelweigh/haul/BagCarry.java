@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param verdict how many people it takes
  * @param reasons why, as sentences
- * @param massKg mass in the bag with the gear in it, kilograms
+ * @param massKg mass in the bag, kilograms; gear is carried apart
  * @param haulers each hauler; the ratio is 0, for nothing is pulled
  * @param assumptions what was assumed, as sentences
  * @param cautions what to keep in mind, as sentences
@@ -32,7 +32,7 @@ public record BagCarry(
     }
 
     static BagCarry of(CartRequest request, List<Hauler> haulers, List<String> assumptions) {
-        double massKg = request.boat().riggedMassKg() + request.gearKg();
+        double massKg = request.boat().riggedMassKg();
         boolean one = massKg <= ON_ONE_BACK_KG;
         boolean two = massKg <= 2 * ON_ONE_BACK_KG;
         String reason = "Deflated in its bag it is " + Figures.kilograms(massKg) + " to carry"

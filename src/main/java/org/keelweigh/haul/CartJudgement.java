@@ -39,7 +39,7 @@ record CartJudgement(
                 answers.stream().filter(HaulerAnswer::alone).findFirst();
         if (alone.isPresent()) {
             return new CartJudgement(
-                    CartVerdict.ONE_PERSON, List.of(easy(alone.get(), legs)), needed, answers, cautions);
+                    CartVerdict.ONE_PERSON, whoAlone(alone.get(), answers, legs), needed, answers, cautions);
         }
         List<String> why = answers.stream()
                 .flatMap(each -> each.needsHelp().stream())
@@ -53,6 +53,14 @@ record CartJudgement(
             case Leg.Rolled rolled -> rolled.neededRatingKg();
             case Leg.Carried carried -> 0;
         };
+    }
+
+    private static List<String> whoAlone(HaulerAnswer alone, List<HaulerAnswer> answers, List<Leg> legs) {
+        Stream<String> others = answers.stream()
+                .filter(each -> !each.alone())
+                .map(each -> each.hauler().name() + " would need help. "
+                        + each.needsHelp().getFirst());
+        return Stream.concat(Stream.of(easy(alone, legs)), others).toList();
     }
 
     private static String easy(HaulerAnswer alone, List<Leg> legs) {
@@ -194,7 +202,7 @@ record CartJudgement(
         }
         legs.stream()
                 .map(Leg::ground)
-                .filter(each -> !each.carried()
+                .filter(each -> each.rolled()
                         && cart.type().avoid().contains(each.surface().code()))
                 .forEach(each -> cautions.add(each.name() + ": a " + cart.type().label() + " should not go over "
                         + each.surface().label() + "."));

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Plans how boats get to the water: the pull, what the cart has to bear, how many people, and which cart serves them all. */
 public final class CartPlanner {
@@ -44,7 +45,7 @@ public final class CartPlanner {
 
     /**
      * Finds the cheapest kind of cart that serves every boat over its way: it holds the hull, avoids none of the surfaces,
-     * is usually rated for the load, and needs no more people than any other kind would at best. Boats in bags need none.
+     * does no harm to it, is sold with the rating needed, and needs no more people than any other kind would at best. Boats in bags need none.
      *
      * @param requests the boats with their names; a cart named in a request is left out of account
      */
@@ -59,7 +60,7 @@ public final class CartPlanner {
         Optional<OneCart.Trial> best = trials.stream()
                 .filter(OneCart.Trial::serves)
                 .min(Comparator.comparingInt(OneCart.Trial::people)
-                        .thenComparingDouble(each -> each.cart().price().likely())
+                        .thenComparingDouble(OneCart.Trial::price)
                         .thenComparingDouble(OneCart.Trial::worstPullN));
         return best.map(each -> OneCart.chosen(each, trials, rolling.size()))
                 .orElseGet(() -> OneCart.none(
@@ -70,6 +71,7 @@ public final class CartPlanner {
         List<String> against = new ArrayList<>();
         int people = 1;
         double worstPullN = 0;
+        double neededKg = 0;
         for (NamedRequest each : rolling) {
             Optional<String> unfit = unfit(cart, each);
             if (unfit.isPresent()) {
@@ -78,18 +80,19 @@ public final class CartPlanner {
             }
             CartPlan plan = trial(cart, each.request());
             worstPullN = Math.max(worstPullN, plan.worstPullN());
+            neededKg = Math.max(neededKg, plan.neededRatingKg());
             people = Math.max(people, plan.verdict() == CartVerdict.ONE_PERSON ? 1 : 2);
             if (plan.verdict() == CartVerdict.NOT_BY_CART) {
                 against.add(each.name() + ": " + plan.reasons().getFirst());
             }
         }
-        return new OneCart.Trial(cart, people, worstPullN, against);
+        return new OneCart.Trial(cart, people, worstPullN, neededKg, against);
     }
 
     private CartPlan trial(CartType cart, CartRequest request) {
         List<String> ignored = new ArrayList<>();
-        CartInHand usual = new CartInHand(cart, cart.ratedKg().likely(), true, null);
-        return planOn(request, usual, false, haulers(request, ignored), ignored);
+        CartInHand strongest = new CartInHand(cart, cart.ratedKg().high(), true, null);
+        return planOn(request, strongest, false, haulers(request, ignored), ignored);
     }
 
     private Optional<String> unfit(CartType cart, NamedRequest each) {
@@ -97,8 +100,14 @@ public final class CartPlanner {
             return Optional.of(each.name() + ": it does not hold a "
                     + each.request().boat().kind().label() + ".");
         }
+        if (cart.hold() == CartHold.SOCKETS || cart.hold() == CartHold.KEEL) {
+            return Optional.of(each.name() + ": only hulls made for it take it; ask the boat's maker.");
+        }
+        if (cart.loadsDrainHoles(each.request().boat().kind())) {
+            return Optional.of(each.name() + ": its posts would load the rims of the drain holes.");
+        }
         return grounds(each.request()).stream()
-                .filter(ground -> !ground.carried()
+                .filter(ground -> ground.rolled()
                         && cart.avoid().contains(ground.surface().code()))
                 .findFirst()
                 .map(ground -> each.name() + ": it should not go over "
@@ -118,14 +127,15 @@ public final class CartPlanner {
         List<Ground> grounds = grounds(request);
         grounds.forEach(each -> assumed.addAll(each.assumptions()));
         Rig rig = Rig.of(request, cart.type());
-        AxleAdvice axle =
-                rig.advise(grounds.stream().filter(each -> !each.carried()).toList());
+        AxleAdvice axle = rig.advise(
+                grounds.stream().filter(Ground::rolled).map(Ground::rolledPart).toList());
         double axleM = cart.axleStationM() == null ? axle.stationM() : cart.axleStationM();
         if (cart.axleStationM() == null) {
             assumed.add("Nobody measured where the axle stands; it is taken to stand at its best place, "
                     + Figures.metres(axleM) + " from the stern.");
         }
-        List<Leg> legs = grounds.stream().map(each -> leg(each, rig, axleM)).toList();
+        List<Leg> legs =
+                grounds.stream().flatMap(each -> legs(each, rig, axleM)).toList();
         CartJudgement judgement = CartJudgement.of(rig, cart, legs, haulers);
         return new CartPlan(
                 judgement.verdict(),
@@ -147,8 +157,12 @@ public final class CartPlanner {
                 judgement.cautions());
     }
 
-    private static Leg leg(Ground ground, Rig rig, double axleM) {
-        return ground.carried() ? new Leg.Carried(ground, rig.boat().strippedMassKg() / 2) : rig.roll(ground, axleM);
+    /** A way with stairs in it is rolled up to them and carried over them: two legs. */
+    private static Stream<Leg> legs(Ground ground, Rig rig, double axleM) {
+        Stream<Leg> rolled = ground.rolled() ? Stream.of(rig.roll(ground.rolledPart(), axleM)) : Stream.empty();
+        Stream<Leg> carried =
+                ground.carried() ? Stream.of(new Leg.Carried(ground, rig.boat().strippedMassKg() / 2)) : Stream.empty();
+        return Stream.concat(rolled, carried);
     }
 
     private static int worst(List<Leg> legs) {

@@ -68,8 +68,22 @@ public record Ground(
         return new Ground(stretch.name(), catalogue.surface(surface), distance, slope, steps, height, assumed);
     }
 
-    /** Tells whether the boat has to be carried here instead of rolled. */
+    /** Tells whether the boat has to be carried over part of it or all. */
     public boolean carried() {
-        return steps > MOST_STEPS_ROLLED || surface.rolling().isEmpty();
+        return stairs() || surface.rolling().isEmpty();
+    }
+
+    /** Tells whether the boat is rolled over part of it or all. */
+    public boolean rolled() {
+        return !surface.rolling().isEmpty() && (distanceM > 0 || !stairs());
+    }
+
+    /** Makes the part of it that is rolled: without its stairs, if it has any. */
+    Ground rolledPart() {
+        return stairs() ? new Ground(name, surface, distanceM, slopeRad, 0, 0, assumptions) : this;
+    }
+
+    private boolean stairs() {
+        return steps > MOST_STEPS_ROLLED;
     }
 }

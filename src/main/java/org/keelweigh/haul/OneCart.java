@@ -22,12 +22,20 @@ public record OneCart(Optional<CartType> cart, String reason, List<Trial> trials
      * @param cart the kind
      * @param people how many people the most demanding boat takes
      * @param worstPullN the greatest steady pull, newtons
+     * @param neededRatingKg rating it has to have for the most demanding boat it holds, kilograms
      * @param against what stands against it, as sentences; empty when it serves
      */
-    public record Trial(CartType cart, int people, double worstPullN, List<String> against) {
+    public record Trial(CartType cart, int people, double worstPullN, double neededRatingKg, List<String> against) {
 
         public Trial {
             against = List.copyOf(against);
+        }
+
+        /** Tells about what one with the rating needed costs, USD of 2025: dearer than usual where it has to be stronger. */
+        public double price() {
+            return neededRatingKg <= cart.ratedKg().likely()
+                    ? cart.price().likely()
+                    : cart.price().high();
         }
 
         /** Tells whether it serves every boat. */
@@ -45,7 +53,8 @@ public record OneCart(Optional<CartType> cart, String reason, List<Trial> trials
         String effort = best.people() == 1 ? "with one person" : "with two people";
         String reason = "A " + best.cart().label() + " serves " + whom + " " + effort
                 + " and is the cheapest kind that does, about "
-                + Figures.plain(best.cart().price().likely()) + " USD: the greatest steady pull is "
+                + Figures.plain(best.price()) + " USD, if it is rated for at least "
+                + Figures.kilograms(best.neededRatingKg()) + ": the greatest steady pull is "
                 + Figures.newtons(best.worstPullN()) + ".";
         return new OneCart(Optional.of(best.cart()), reason, trials);
     }

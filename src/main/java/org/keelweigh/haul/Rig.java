@@ -23,6 +23,8 @@ record Rig(Boat boat, RigidLoad load, CartType cart) {
     private static final double LEAST_HAND_SHARE = 0.1;
 
     private static final double MOST_HAND_SHARE = 0.4;
+    /** How far back from the foremost comfortable place the axle is set, as share of the comfortable stretch: estimate. */
+    private static final double LIGHT_SHARE = 0.25;
     /** Where under the hull a cart can stand, as share of the length from the stern: estimate. */
     private static final double REARMOST_SHARE = 0.15;
 
@@ -80,11 +82,16 @@ record Rig(Boat boat, RigidLoad load, CartType cart) {
                 rearmost = Math.max(rearmost, axle.applyAsDouble(mostHandN()));
             }
         }
-        double between = rolled.isEmpty() ? balance : (foremost + rearmost) / 2;
+        double between = rolled.isEmpty() ? balance : between(foremost, rearmost);
         double station = cart.fixedAxleShare()
                 .map(share -> share * boat.lengthM().value())
                 .orElse(clamp(between));
         return adviceAt(station, foremost, rearmost, rolled);
+    }
+
+    /** Prefers a light hand with room for error; where no place is comfortable everywhere, the middle errs least. */
+    private static double between(double foremostM, double rearmostM) {
+        return foremostM >= rearmostM ? foremostM - LIGHT_SHARE * (foremostM - rearmostM) : (foremostM + rearmostM) / 2;
     }
 
     private AxleAdvice adviceAt(double station, double foremost, double rearmost, List<Ground> rolled) {

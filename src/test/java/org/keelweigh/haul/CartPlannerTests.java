@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -98,7 +99,10 @@ class CartPlannerTests {
         CartRequest request = CartRequest.of(ExampleBoats.SHOP_FINS, List.of(TRAIL, STEPS), List.of(WREN));
         CartPlan plan = onCart(request, "cradle-air");
         assertThat(plan.verdict()).isEqualTo(CartVerdict.TWO_PEOPLE);
-        assertThat(plan.legs().get(1)).isInstanceOf(Leg.Carried.class);
+        // Over the grass it rolls, over the steps it is carried.
+        assertThat(plan.legs()).hasSize(3);
+        assertThat(plan.legs().get(1)).isInstanceOf(Leg.Rolled.class);
+        assertThat(plan.legs().get(2)).isInstanceOf(Leg.Carried.class);
         assertThat(plan.reasons())
                 .singleElement()
                 .asString()
@@ -189,7 +193,7 @@ class CartPlannerTests {
     @Test
     void carriesInflatableInItsBagUnlessAsked() {
         CartRequest request = CartRequest.of(ExampleBoats.INFLATABLE, List.of(TRAIL), List.of(WREN));
-        CartAnswer bag = PLANNER.plan(request);
+        CartAnswer bag = PLANNER.plan(request.withGearKg(8));
         assertThat(bag).isInstanceOf(BagCarry.class);
         assertThat(bag.verdict()).isEqualTo(CartVerdict.ONE_PERSON);
         assertThat(bag.worstPullN()).isZero();
@@ -215,6 +219,43 @@ class CartPlannerTests {
     }
 
     @Test
+    void findsOneCartForTheCouplesBoats() {
+        // 60 kg over a trail (bump 1.5) need about 50 kg x 1.5 / 0.8: 90 kg and more, so a stronger cart than usual.
+        List<NamedRequest> boats = Stream.of("b1", "b2", "b3", "b4")
+                .map(id -> new NamedRequest(
+                        id,
+                        CartRequest.of(ExampleBoats.byId(id), List.of(TRAIL, BEACH), List.of(WREN, ALDER))
+                                .withGearKg(8)))
+                .toList();
+        OneCart one = PLANNER.oneForAll(boats);
+        assertThat(one.cart()).map(CartType::code).hasValue("balloon");
+        assertThat(one.trials().stream().filter(OneCart.Trial::serves))
+                .allMatch(each -> each.neededRatingKg() <= each.cart().ratedKg().high());
+        assertThat(one.reason()).contains("rated for at least");
+    }
+
+    @Test
+    void neverProposesWhatHarmsTheHullOrNeedsAHullMadeForIt() {
+        OneCart one = PLANNER.oneForAll(
+                List.of(new NamedRequest("b4", CartRequest.of(ExampleBoats.SHOP_FINS, List.of(TRAIL), List.of(WREN)))));
+        assertThat(one.trials().stream().filter(OneCart.Trial::serves))
+                .extracting(each -> each.cart().hold())
+                .containsOnly(CartHold.CRADLE);
+    }
+
+    @Test
+    void namesWhoNeedsHelp() {
+        CartPlan plan = onCart(
+                CartRequest.of(ExampleBoats.PROPELLER, List.of(BEACH), List.of(WREN, ALDER))
+                        .withGearKg(8),
+                "cradle-air");
+        assertThat(plan.verdict()).isEqualTo(CartVerdict.ONE_PERSON);
+        assertThat(plan.reasons()).hasSize(2);
+        assertThat(plan.reasons().getFirst()).startsWith("Wren can do it alone");
+        assertThat(plan.reasons().getLast()).startsWith("Alder would need help");
+    }
+
+    @Test
     void takesTheCheapestCartWhereTheGroundIsEasy() {
         OneCart one = PLANNER.oneForAll(List.of(new NamedRequest(
                 "b6",
@@ -222,7 +263,7 @@ class CartPlannerTests {
                         ExampleBoats.SIT_ON_TOP, List.of(Stretch.of("Path", 50, "asphalt", 0)), List.of(ALDER)))));
         double chosen = one.cart().orElseThrow().price().likely();
         assertThat(one.trials().stream().filter(OneCart.Trial::serves).filter(each -> each.people() == 1))
-                .allMatch(each -> each.cart().price().likely() >= chosen);
+                .allMatch(each -> each.price() >= chosen);
     }
 
     @Test
