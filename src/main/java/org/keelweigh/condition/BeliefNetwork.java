@@ -128,8 +128,8 @@ public final class BeliefNetwork {
         Map<String, Integer> causeIndex = index("cause", causes, Cause::id);
         Map<String, List<Influence>> byCheck = byCheck(influences, causeIndex, checks);
         List<CheckNode> nodes = new ArrayList<>();
-        checks.forEach((id, prior) ->
-                nodes.add(node(id, prior, byCheck.getOrDefault(id, List.of()), causes, causeIndex)));
+        checks.forEach(
+                (id, prior) -> nodes.add(node(id, prior, byCheck.getOrDefault(id, List.of()), causes, causeIndex)));
         return new BeliefNetwork(List.copyOf(causes), List.copyOf(signals), List.copyOf(nodes));
     }
 
@@ -160,8 +160,9 @@ public final class BeliefNetwork {
         List<Influence> influences = unsorted.stream()
                 .sorted(Comparator.comparing(each -> causeIndex.get(each.cause())))
                 .toList();
-        int[] members =
-                influences.stream().mapToInt(each -> causeIndex.get(each.cause())).toArray();
+        int[] members = influences.stream()
+                .mapToInt(each -> causeIndex.get(each.cause()))
+                .toArray();
         double[] priors = new double[members.length];
         for (int i = 0; i < members.length; i++) {
             priors[i] = causes.get(members[i]).prior();

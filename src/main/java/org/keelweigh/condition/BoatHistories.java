@@ -77,18 +77,17 @@ final class BoatHistories {
 
     private String phrase(Evidence evidence) {
         return switch (evidence) {
-            case Evidence.SignalLook look ->
-                causes.signal(look.about())
-                        .map(signal -> signal.phrase(look.ifThere() >= look.ifAbsent()))
-                        .orElse(look.about());
+            case Evidence.SignalLook look -> phrase(look.about(), look.ifThere() >= look.ifAbsent());
+            case Evidence.CheckSign sign -> phrase(sign.sign(), sign.seen());
             case Evidence.CheckReport report -> causes.phrases().found(report.about(), report.outcome());
-            case Evidence.CheckSign sign -> causes.phrases()
-                    .found(sign.about(), sign.seen() ? sign.least() : Outcome.FINE);
         };
     }
 
-    private String sentence(
-            CauseBelief cause, String phrase, List<String> because, List<CheckBelief> consequences) {
+    private String phrase(String signal, boolean seen) {
+        return causes.signal(signal).map(each -> each.phrase(seen)).orElse(signal);
+    }
+
+    private String sentence(CauseBelief cause, String phrase, List<String> because, List<CheckBelief> consequences) {
         String reasons = because.isEmpty()
                 ? "everything seen together"
                 : String.join(" and ", because.subList(0, Math.min(MOST_REASONS, because.size())));

@@ -14,7 +14,8 @@ import org.keelweigh.catalogue.Row;
  * @param role whether the cause brings the fault about or the check merely shows the cause
  * @param source where the figures come from
  */
-public record CauseEffect(String cause, String check, double relativeRisk, double minorPower, Role role, String source) {
+public record CauseEffect(
+        String cause, String check, double relativeRisk, double minorPower, Role role, String source) {
 
     /** What a check has to do with the cause. */
     public enum Role implements Coded {
@@ -66,8 +67,8 @@ public record CauseEffect(String cause, String check, double relativeRisk, doubl
     double oddsFactor(double prior, OutcomeChances usual) {
         double without = usual.majorOrWorse() / (1 + prior * (relativeRisk - 1));
         if (!(relativeRisk * without < 1)) {
-            throw new IllegalArgumentException("With the relative risk " + relativeRisk + " of " + check + " under " + cause
-                    + " its chance would reach 1; it has to be smaller");
+            throw new IllegalArgumentException("With the relative risk " + relativeRisk + " of " + check + " under "
+                    + cause + " its chance would reach 1; it has to be smaller");
         }
         if (usual.majorOrWorse() == 0) {
             return 1;

@@ -27,11 +27,13 @@ public sealed interface Evidence {
      * the check itself.
      *
      * @param about the check's id
+     * @param sign the id of the sign that was looked for
      * @param least the outcome from which the sign shows; not {@link Outcome#FINE} nor {@link Outcome#NOT_FITTED}
      * @param seen whether the sign was there
      * @param reliability how good the look was
      */
-    record CheckSign(String about, Outcome least, boolean seen, Reliability reliability) implements Evidence {
+    record CheckSign(String about, String sign, Outcome least, boolean seen, Reliability reliability)
+            implements Evidence {
 
         public CheckSign {
             if (least == Outcome.NOT_FITTED || least == Outcome.FINE) {
@@ -51,8 +53,8 @@ public sealed interface Evidence {
 
         public SignalLook {
             if (!(ifThere >= 0 && ifThere <= 1 && ifAbsent >= 0 && ifAbsent <= 1 && ifThere + ifAbsent > 0)) {
-                throw new IllegalArgumentException("The signal " + about + " has chances " + ifThere + " and " + ifAbsent
-                        + ", which must lie in 0 to 1 and not both be 0");
+                throw new IllegalArgumentException("The signal " + about + " has chances " + ifThere + " and "
+                        + ifAbsent + ", which must lie in 0 to 1 and not both be 0");
             }
         }
 

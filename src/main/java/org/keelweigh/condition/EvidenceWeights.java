@@ -110,7 +110,8 @@ final class EvidenceWeights {
         }
         double total = Arrays.stream(states).sum();
         if (!(total > 0)) {
-            throw new IllegalArgumentException("What was observed contradicts itself: together it has no chance at all");
+            throw new IllegalArgumentException(
+                    "What was observed contradicts itself: together it has no chance at all");
         }
         for (int s = 0; s < states.length; s++) {
             states[s] /= total;
@@ -135,8 +136,8 @@ final class EvidenceWeights {
             double active = prior * chance[0];
             double total = active + (1 - prior) * chance[1];
             if (!(total > 0)) {
-                throw new IllegalArgumentException("The signals of " + network.causes().get(j).id()
-                        + " contradict each other: together they have no chance at all");
+                throw new IllegalArgumentException("The signals of "
+                        + network.causes().get(j).id() + " contradict each other: together they have no chance at all");
             }
             active /= total;
             for (int s = 0; s < 1 << j; s++) {

@@ -54,8 +54,7 @@ public final class HiddenCauses {
     }
 
     /** Is what a network depends on. */
-    private record Key(
-            BoatKind kind, HullMaterial material, DriveKind drive, double ageYears, double useDays) {}
+    private record Key(BoatKind kind, HullMaterial material, DriveKind drive, double ageYears, double useDays) {}
 
     /**
      * Reads and validates the tables.
@@ -66,10 +65,10 @@ public final class HiddenCauses {
         Map<String, HiddenCause> causes = new LinkedHashMap<>();
         catalogue.table("causes.csv").unique("cause").map(HiddenCause::of).forEach(each -> causes.put(each.id(), each));
         Set<List<String>> pairs = new HashSet<>();
-        List<CauseEffect> effects =
-                catalogue.table("effects.csv").map(row -> effect(row, causes, inspections, pairs));
+        List<CauseEffect> effects = catalogue.table("effects.csv").map(row -> effect(row, causes, inspections, pairs));
         Map<String, CauseSignal> signals = new LinkedHashMap<>();
-        catalogue.table("signals.csv")
+        catalogue
+                .table("signals.csv")
                 .unique("signal")
                 .map(row -> signal(row, causes, inspections, pairs))
                 .forEach(each -> signals.put(each.id(), each));
@@ -83,10 +82,12 @@ public final class HiddenCauses {
         Optional<Check> check = inspections.check(effect.check());
         requireKnown(row, check.isPresent(), "check", effect.check());
         if (!pairs.add(List.of(effect.cause(), effect.check()))) {
-            throw row.complaint("the effect of " + effect.cause() + " on " + effect.check() + " stands in an earlier line");
+            throw row.complaint(
+                    "the effect of " + effect.cause() + " on " + effect.check() + " stands in an earlier line");
         }
         // Computed here for its complaint alone, so that a risk without room names its line.
-        effect.oddsFactor(causes.get(effect.cause()).prior(), check.orElseThrow().chancesAtFiveYears());
+        effect.oddsFactor(
+                causes.get(effect.cause()).prior(), check.orElseThrow().chancesAtFiveYears());
         return effect;
     }
 
@@ -97,9 +98,11 @@ public final class HiddenCauses {
         for (String check : signal.checks()) {
             requireKnown(row, inspections.check(check).isPresent(), "check", check);
         }
-        if (signal.from().isPresent() && !pairs.contains(List.of(signal.cause(), signal.checks().getFirst()))) {
-            throw row.complaint("the signal stands for an outcome of " + signal.checks().getFirst()
-                    + ", so effects.csv needs a line for " + signal.cause() + " on that check");
+        if (signal.from().isPresent()
+                && !pairs.contains(List.of(signal.cause(), signal.checks().getFirst()))) {
+            throw row.complaint(
+                    "the signal stands for an outcome of " + signal.checks().getFirst()
+                            + ", so effects.csv needs a line for " + signal.cause() + " on that check");
         }
         return signal;
     }
@@ -213,8 +216,7 @@ public final class HiddenCauses {
         return network.believe(evidence(network, findings, looks));
     }
 
-    private List<Evidence> evidence(
-            BeliefNetwork network, Collection<Finding> findings, Map<String, Boolean> looks) {
+    private List<Evidence> evidence(BeliefNetwork network, Collection<Finding> findings, Map<String, Boolean> looks) {
         List<Evidence> evidence = new ArrayList<>();
         Set<String> found = new HashSet<>();
         for (Finding each : findings) {
@@ -227,7 +229,9 @@ public final class HiddenCauses {
         Map<String, Evidence.CheckSign> signs = new LinkedHashMap<>();
         for (CauseSignal signal : signals.values()) {
             Boolean seen = looks.get(signal.id());
-            if (seen == null || !network.knowsSignal(signal.id()) || signal.checks().stream().anyMatch(found::contains)) {
+            if (seen == null
+                    || !network.knowsSignal(signal.id())
+                    || signal.checks().stream().anyMatch(found::contains)) {
                 continue;
             }
             if (signal.from().isPresent() && network.knowsCheck(signal.checks().getFirst())) {
@@ -242,7 +246,8 @@ public final class HiddenCauses {
 
     private Evidence.CheckSign sign(CauseSignal signal, boolean seen) {
         String check = signal.checks().getFirst();
-        return new Evidence.CheckSign(check, signal.from().orElseThrow(), seen, reliability(check, Method.TOUCHED));
+        return new Evidence.CheckSign(
+                check, signal.id(), signal.from().orElseThrow(), seen, reliability(check, Method.TOUCHED));
     }
 
     /** Two signs of one fault are one fault: the worse one that was seen counts, else the milder one that was not. */
@@ -260,7 +265,8 @@ public final class HiddenCauses {
      * @throws IllegalArgumentException if there is no such check
      */
     public Reliability reliability(String check, Method method) {
-        Check known = inspections.check(check).orElseThrow(() -> new IllegalArgumentException("There is no check " + check));
+        Check known =
+                inspections.check(check).orElseThrow(() -> new IllegalArgumentException("There is no check " + check));
         return new Reliability(inspections.sensitivity(known, method), inspections.falseAlarm(method));
     }
 

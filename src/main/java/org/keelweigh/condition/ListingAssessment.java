@@ -87,10 +87,7 @@ public record ListingAssessment(
      * @throws IllegalArgumentException if the fair price is not above 0
      */
     public static ListingAssessment of(
-            ListingFacts facts,
-            Collection<Finding> findings,
-            @Nullable Double fairPrice,
-            ListingCatalogue catalogue) {
+            ListingFacts facts, Collection<Finding> findings, @Nullable Double fairPrice, ListingCatalogue catalogue) {
         if (fairPrice != null && !(fairPrice > 0 && Double.isFinite(fairPrice))) {
             throw new IllegalArgumentException("The fair price is " + fairPrice + "; it has to be above 0");
         }
@@ -173,9 +170,8 @@ public record ListingAssessment(
             strongest.merge(
                     each.group(),
                     each,
-                    (one, other) -> Math.abs(weight.applyAsDouble(other)) > Math.abs(weight.applyAsDouble(one))
-                            ? other
-                            : one);
+                    (one, other) ->
+                            Math.abs(weight.applyAsDouble(other)) > Math.abs(weight.applyAsDouble(one)) ? other : one);
         }
         Map<ListingSignal, Double> weights = new LinkedHashMap<>();
         for (ListingSignal each : present) {

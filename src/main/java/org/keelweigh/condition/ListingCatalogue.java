@@ -105,7 +105,8 @@ public final class ListingCatalogue {
                 throw new CatalogueException(channels.file(), 1, "there is no line for " + each.code());
             }
         }
-        return new ListingCatalogue(signals, rates, catalogue.table("safe-deal.csv").map(Advice::of));
+        return new ListingCatalogue(
+                signals, rates, catalogue.table("safe-deal.csv").map(Advice::of));
     }
 
     /** Tells all signs, group by group. */

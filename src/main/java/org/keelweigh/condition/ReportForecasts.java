@@ -24,8 +24,7 @@ final class ReportForecasts {
      * @param tables for each check the chances of its outcomes by state of its causes, after what was reported about it
      * @param asked the check whose report is forecast
      */
-    ReportForecasts(
-            BeliefNetwork network, double[] joint, double[][] tables, List<CheckBelief> checks, int asked) {
+    ReportForecasts(BeliefNetwork network, double[] joint, double[][] tables, List<CheckBelief> checks, int asked) {
         this.network = network;
         this.joint = joint;
         this.tables = tables;
@@ -62,7 +61,8 @@ final class ReportForecasts {
                 }
             }
             double chance = Arrays.stream(chances).sum();
-            after.add(OutcomeChances.of(Arrays.stream(chances).map(each -> each / chance).toArray()));
+            after.add(OutcomeChances.of(
+                    Arrays.stream(chances).map(each -> each / chance).toArray()));
         }
         return after;
     }

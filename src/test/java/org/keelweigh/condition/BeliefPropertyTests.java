@@ -78,7 +78,7 @@ class BeliefPropertyTests {
         return new Reliability(0.1 + 0.85 * random.nextDouble(), 0.01 + 0.1 * random.nextDouble());
     }
 
-    @Property(tries = 25)
+    @Property(tries = 12)
     void agreesWithListingEveryWorld(@ForAll long seed, @ForAll @IntRange(max = 4) int causes) {
         Made made = made(seed, causes, 3);
         BruteForce naive = new BruteForce(made.causes(), made.signals(), made.checks(), made.influences());

@@ -54,7 +54,7 @@ class BeliefTests {
             new SignalLook("hairs", 0.9, 0.05),
             new CheckReport("stern", Outcome.MAJOR, TOUCHED),
             new CheckReport("plug", Outcome.FINE, PHOTO),
-            new CheckSign("fabric", Outcome.MAJOR, true, TOUCHED),
+            new CheckSign("fabric", "tears", Outcome.MAJOR, true, TOUCHED),
             new CheckReport("crack", Outcome.FINE, PHOTO));
 
     @Test

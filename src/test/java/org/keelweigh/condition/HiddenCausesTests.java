@@ -1,8 +1,12 @@
 package org.keelweigh.condition;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -10,14 +14,17 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.keelweigh.boat.Boat;
 import org.keelweigh.boat.BoatDefaults;
 import org.keelweigh.boat.BoatFacts;
 import org.keelweigh.boat.BoatKind;
 import org.keelweigh.boat.DriveKind;
 import org.keelweigh.catalogue.Catalogue;
+import org.keelweigh.catalogue.CatalogueException;
 
 class HiddenCausesTests {
 
@@ -149,6 +156,7 @@ class HiddenCausesTests {
         Belief sign = believe(boat, List.of(), Map.of("sun-chalk", true));
         assertThat(sign.evidence()).hasOnlyElementsOfType(Evidence.CheckSign.class);
         assertThat(sign.cause("sun-outdoors").now()).isGreaterThan(0.4);
+        assertThat(CAUSES.histories(sign).getFirst().because()).containsExactly("heavy chalk on the hull");
         assertThat(sign.check("hull-uv").now().majorOrWorse()).isGreaterThan(0.7);
         Belief not = believe(boat, List.of(), Map.of("sun-chalk", false));
         assertThat(not.cause("sun-outdoors").now()).isLessThan(0.2);
@@ -176,6 +184,29 @@ class HiddenCausesTests {
         double byPicture =
                 believe(boat, List.of(pictured), Map.of()).cause("post-cart").now();
         assertThat(byPicture).isBetween(0.25, byTouch);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "effects.csv | cause,check,relative_risk,minor_power,role,source | rain,hull-crack,2,0.5,fault,estimate"
+                        + " | effects.csv, line 2: there is no cause \"rain\"",
+                "effects.csv | cause,check,relative_risk,minor_power,role,source | ramp-dragging,no,2,0.5,fault,estimate"
+                        + " | effects.csv, line 2: there is no check \"no\"",
+                "effects.csv | cause,check,relative_risk,minor_power,role,source | post-cart,pfd,90,0.5,fault,estimate"
+                        + " | effects.csv, line 2: With the relative risk 90.0",
+                "signals.csv | signal,cause,phrase,absent,if_cause,if_not,checks,from,source"
+                        + " | x,big-impact,a,b,0.5,0.1,pfd,major,estimate | signals.csv, line 2: the signal stands for",
+                "signals.csv | signal,cause,phrase,absent,if_cause,if_not,checks,from,source"
+                        + " | x,big-impact,a,b,1.5,0.1,,,estimate | signals.csv, line 2: the column if_cause holds 1.5"
+            })
+    void namesTheLineThatCannotBeUsed(String file, String heading, String line, String complaint, @TempDir Path shop)
+            throws IOException {
+        Files.writeString(shop.resolve(file), heading + "\n" + line + "\n");
+        assertThatExceptionOfType(CatalogueException.class)
+                .isThrownBy(() -> HiddenCauses.read(Catalogue.withShopFolder(shop), INSPECTIONS))
+                .withMessageStartingWith(complaint);
     }
 
     private static Belief believe(Boat boat, List<Finding> findings, Map<String, Boolean> looks) {
