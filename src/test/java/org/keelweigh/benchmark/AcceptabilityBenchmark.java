@@ -58,8 +58,8 @@ public class AcceptabilityBenchmark {
         double[][] base = new double[alternatives][criteria];
         for (int a = 0; a < alternatives; a++) {
             for (int c = 0; c < criteria; c++) {
-                base[a][c] = 0.2
-                        + 0.6 * fraction(0.6180339887498949 * (a + 1) + 0.7548776662466927 * (c + 1) * (1 + a % 3));
+                base[a][c] =
+                        0.2 + 0.6 * fraction(0.6180339887498949 * (a + 1) + 0.7548776662466927 * (c + 1) * (1 + a % 3));
             }
         }
         return base;
@@ -130,7 +130,10 @@ public class AcceptabilityBenchmark {
             for (int c = 0; c < criteria; c++) {
                 double middle = base[a][c];
                 if (c < 4) {
-                    builder.sampled(a, c, random.doubles(samples).map(u -> middle + 0.1 * u).toArray());
+                    builder.sampled(
+                            a,
+                            c,
+                            random.doubles(samples).map(u -> middle + 0.1 * u).toArray());
                 } else {
                     builder.certain(a, c, middle);
                 }

@@ -32,8 +32,7 @@ public final class ConvergencePlot {
         double[][] six = AcceptabilityBenchmark.base(8, 6);
         WeightSampler three = new WeightSampler.Uniform(3);
         WeightSampler uniform = new WeightSampler.Uniform(6);
-        WeightSampler stated =
-                new WeightSampler.AroundStated(List.of(0.3, 0.25, 0.15, 0.12, 0.1, 0.08), 63);
+        WeightSampler stated = new WeightSampler.AroundStated(List.of(0.3, 0.25, 0.15, 0.12, 0.1, 0.08), 63);
         List<Line> lines = new ArrayList<>();
         lines.add(line("3 criteria, random", "#D55E00", "", four, three, ConvergencePlot::random));
         lines.add(line("3 criteria, low discrepancy", "#0072B2", "", four, three, ConvergencePlot::shifted));
@@ -101,8 +100,7 @@ public final class ConvergencePlot {
     }
 
     private static String svg(List<Line> lines) {
-        StringBuilder svg = new StringBuilder(
-                """
+        StringBuilder svg = new StringBuilder("""
                 <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 720 430" font-family="sans-serif" font-size="13">
                 <title>Error of rank shares against the number of samples</title>
                 <desc>Random weights halve their error with four times the samples; low-discrepancy weights fall faster.</desc>
@@ -122,11 +120,14 @@ public final class ConvergencePlot {
             Line line = lines.get(k);
             StringBuilder points = new StringBuilder();
             for (int i = 0; i < SIZES.length; i++) {
-                points.append(text("%.1f,%.1f ", x(SIZES[i]), y(line.error()[i])).strip()).append(' ');
+                points.append(text("%.1f,%.1f ", x(SIZES[i]), y(line.error()[i]))
+                                .strip())
+                        .append(' ');
             }
             String style = "fill='none' stroke='%s' stroke-width='2' stroke-dasharray='%s'"
                     .formatted(line.colour(), line.dash().isEmpty() ? "none" : line.dash());
-            svg.append("<polyline points='%s' %s/>\n".formatted(points.toString().strip(), style));
+            svg.append(
+                    "<polyline points='%s' %s/>\n".formatted(points.toString().strip(), style));
             double legend = 60 + 24.0 * k;
             svg.append(text("<line x1='475' x2='505' y1='%.1f' y2='%.1f' ", legend, legend))
                     .setLength(svg.length() - 1);

@@ -37,14 +37,17 @@ public final class Acceptability {
         }
     }
 
+    /** Number of alternatives. */
     public int alternatives() {
         return alternatives;
     }
 
+    /** Number of criteria. */
     public int criteria() {
         return criteria;
     }
 
+    /** Number of samples. */
     public long samples() {
         return samples;
     }
@@ -113,9 +116,7 @@ public final class Acceptability {
 
     /** Mean rank, 1 for always first; empty when ruled out. */
     public OptionalDouble expectedRank(int alternative) {
-        return isEligible(alternative)
-                ? OptionalDouble.of(1 + rankMoment(alternative, 1))
-                : OptionalDouble.empty();
+        return isEligible(alternative) ? OptionalDouble.of(1 + rankMoment(alternative, 1)) : OptionalDouble.empty();
     }
 
     /** Standard error of {@link #expectedRank} for independent samples, an upper bound in practice for shifted ones. */

@@ -77,8 +77,8 @@ public final class AcceptabilityAnalysis {
                     "weights are for " + weights.criteria() + " criteria, values for " + futures.criteria());
         }
         if (!futures.isCertain() && weights.samples() != futures.samples()) {
-            throw new IllegalArgumentException("weights hold " + weights.samples() + " samples, values "
-                    + futures.samples() + " futures");
+            throw new IllegalArgumentException(
+                    "weights hold " + weights.samples() + " samples, values " + futures.samples() + " futures");
         }
     }
 

@@ -78,10 +78,12 @@ public final class Futures {
         return builder.build();
     }
 
+    /** Number of alternatives. */
     public int alternatives() {
         return alternatives;
     }
 
+    /** Number of criteria. */
     public int criteria() {
         return criteria;
     }
@@ -176,7 +178,8 @@ public final class Futures {
          */
         public Builder sampled(int alternative, int criterion, double[] values) {
             if (values.length != samples) {
-                throw new IllegalArgumentException("values must hold " + samples + " futures but hold " + values.length);
+                throw new IllegalArgumentException(
+                        "values must hold " + samples + " futures but hold " + values.length);
             }
             float[][] cell = new float[Lanes.blocks(samples)][Lanes.COUNT];
             double sum = 0;

@@ -36,8 +36,9 @@ public final class PerturbedMeasures {
             }
             for (int c = 0; c < criteria; c++) {
                 if (!(Math.abs(base[a][c]) <= 1e6 && sd[a][c] >= 0 && sd[a][c] <= 1e6)) {
-                    throw new IllegalArgumentException("measure " + a + ", " + c
-                            + " must be at most 1e6 in size with sd 0 to 1e6 but is " + base[a][c] + ", sd " + sd[a][c]);
+                    throw new IllegalArgumentException(
+                            "measure " + a + ", " + c + " must be at most 1e6 in size with sd 0 to 1e6 but is "
+                                    + base[a][c] + ", sd " + sd[a][c]);
                 }
                 this.base[a][c] = (float) base[a][c];
                 this.sd[a][c] = (float) sd[a][c];
@@ -55,8 +56,8 @@ public final class PerturbedMeasures {
         if (samples < 1) {
             throw new IllegalArgumentException("samples must be at least 1 but is " + samples);
         }
-        Tally tally = Blocks.tally(
-                Lanes.blocks(samples), Blocks.requireThreads(threads), () -> new Worker(seed, samples));
+        Tally tally =
+                Blocks.tally(Lanes.blocks(samples), Blocks.requireThreads(threads), () -> new Worker(seed, samples));
         int[] slot = new int[alternatives];
         Arrays.setAll(slot, a -> a);
         return new Acceptability(criteria, samples, slot, alternatives, new Tally[] {tally}, false);

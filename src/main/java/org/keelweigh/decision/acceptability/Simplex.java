@@ -17,8 +17,8 @@ final class Simplex {
 
     static WeightSample sample(WeightSampler sampler, WeightBank bank, WeightSample.Draw draw) {
         if (sampler.criteria() != bank.criteria()) {
-            throw new IllegalArgumentException("weights are for " + sampler.criteria()
-                    + " criteria but the bank is for " + bank.criteria());
+            throw new IllegalArgumentException(
+                    "weights are for " + sampler.criteria() + " criteria but the bank is for " + bank.criteria());
         }
         return WeightSample.of(bank.criteria(), bank.samples(), bank.replicates(), draw);
     }

@@ -86,10 +86,12 @@ public final class WeightBank {
         return new WeightBank(uniform, shifts);
     }
 
+    /** Number of criteria. */
     public int criteria() {
         return criteria;
     }
 
+    /** Number of samples. */
     public int samples() {
         return samples;
     }

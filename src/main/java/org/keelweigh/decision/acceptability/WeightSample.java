@@ -37,10 +37,12 @@ public final class WeightSample {
         return new WeightSample(criteria, samples, replicates, rows);
     }
 
+    /** Number of criteria. */
     public int criteria() {
         return criteria;
     }
 
+    /** Number of samples. */
     public int samples() {
         return samples;
     }

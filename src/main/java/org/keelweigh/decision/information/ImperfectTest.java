@@ -23,8 +23,8 @@ public final class ImperfectTest {
         this.likelihood = new double[likelihood.length][];
         for (int r = 0; r < likelihood.length; r++) {
             if (likelihood[r].length != prior.length) {
-                throw new IllegalArgumentException("report " + r + " must have " + prior.length
-                        + " likelihoods but has " + likelihood[r].length);
+                throw new IllegalArgumentException(
+                        "report " + r + " must have " + prior.length + " likelihoods but has " + likelihood[r].length);
             }
             this.likelihood[r] = likelihood[r].clone();
         }
@@ -60,6 +60,7 @@ public final class ImperfectTest {
         return new ImperfectTest(prior, likelihood);
     }
 
+    /** Number of possible reports. */
     public int reports() {
         return likelihood.length;
     }

@@ -76,7 +76,10 @@ public final class SharedFact {
             int to = (int) ((long) fact.length * (bin + 1) / bins);
             for (int a = 0; a < values.length; a++) {
                 double[] row = values[a];
-                double mean = Arrays.stream(order, from, to).mapToDouble(s -> row[s]).average().orElseThrow();
+                double mean = Arrays.stream(order, from, to)
+                        .mapToDouble(s -> row[s])
+                        .average()
+                        .orElseThrow();
                 for (int i = from; i < to; i++) {
                     fitted[a][order[i]] = mean;
                 }
@@ -122,8 +125,8 @@ public final class SharedFact {
     private static double[][] orthonormalPowers(double[] fact) {
         int n = fact.length;
         double mean = Arrays.stream(fact).average().orElseThrow();
-        double size = Math.max(
-                Arrays.stream(fact).map(x -> Math.abs(x - mean)).max().orElseThrow(), Double.MIN_NORMAL);
+        double size =
+                Math.max(Arrays.stream(fact).map(x -> Math.abs(x - mean)).max().orElseThrow(), Double.MIN_NORMAL);
         double[][] basis = new double[COEFFICIENTS][n];
         for (int degree = 0; degree < COEFFICIENTS; degree++) {
             for (int s = 0; s < n; s++) {

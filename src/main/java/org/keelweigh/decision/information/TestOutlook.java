@@ -135,19 +135,21 @@ public record TestOutlook(double gain, double gainError, double changeChance, Li
                         "values must be for " + probability.length + " reports but are " + given.length);
             }
             double mean = Probabilities.mean(probability, given);
-            double size = Math.max(1, Math.max(Math.abs(now), Arrays.stream(given).map(Math::abs).max().orElse(0)));
+            double size = Math.max(
+                    1,
+                    Math.max(
+                            Math.abs(now),
+                            Arrays.stream(given).map(Math::abs).max().orElse(0)));
             if (now != Double.NEGATIVE_INFINITY && !(Math.abs(mean - now) <= CONSISTENCY * size)) {
-                throw new IllegalArgumentException("values after the reports average " + mean
-                        + " but the alternative's value now is " + now);
+                throw new IllegalArgumentException(
+                        "values after the reports average " + mean + " but the alternative's value now is " + now);
             }
         }
 
         private int bestOther(double[] base) {
             int best = -1;
             for (int a = 0; a < base.length; a++) {
-                if (a != alternative
-                        && base[a] != Double.NEGATIVE_INFINITY
-                        && (best < 0 || base[a] > base[best])) {
+                if (a != alternative && base[a] != Double.NEGATIVE_INFINITY && (best < 0 || base[a] > base[best])) {
                     best = a;
                 }
             }

@@ -74,8 +74,7 @@ public final class VisitPlanner {
      * @param limitMinutes time for the visit, at least 0
      * @param worthPerMinute what a minute must gain net of cost to be worth while, at least 0
      */
-    public static VisitPlan plan(
-            List<Candidate> candidates, SetGain gain, double limitMinutes, double worthPerMinute) {
+    public static VisitPlan plan(List<Candidate> candidates, SetGain gain, double limitMinutes, double worthPerMinute) {
         if (!(limitMinutes >= 0)) {
             throw new IllegalArgumentException("limit of minutes must be at least 0 but is " + limitMinutes);
         }

@@ -41,8 +41,8 @@ class AcceptabilityAnalysisTests {
             @ForAll @LongRange(min = 1, max = 10_000) long seed,
             @ForAll @IntRange(min = 1, max = 12) int alternatives,
             @ForAll @IntRange(min = 1, max = 6) int criteria) {
-        Acceptability result =
-                AcceptabilityAnalysis.of(randomFutures(seed, alternatives, criteria)).analyse(weights(criteria));
+        Acceptability result = AcceptabilityAnalysis.of(randomFutures(seed, alternatives, criteria))
+                .analyse(weights(criteria));
         for (int i = 0; i < alternatives; i++) {
             double row = 0;
             double column = 0;

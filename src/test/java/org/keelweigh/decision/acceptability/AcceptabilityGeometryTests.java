@@ -121,8 +121,6 @@ class AcceptabilityGeometryTests {
     }
 
     private static double[] numbers(String text) {
-        return Arrays.stream(text.split(" "))
-                .mapToDouble(Double::parseDouble)
-                .toArray();
+        return Arrays.stream(text.split(" ")).mapToDouble(Double::parseDouble).toArray();
     }
 }

@@ -83,7 +83,9 @@ class PayoffTableTests {
     /** The states are pairs (i, j): a noisy report on i is worth at most i, which is worth at most the pair. */
     @Property(tries = 300)
     void ordersValuesOfInformation(
-            @ForAll long seed, @ForAll @IntRange(min = 1, max = 5) int alternatives, @ForAll @IntRange(min = 1, max = 4) int reports) {
+            @ForAll long seed,
+            @ForAll @IntRange(min = 1, max = 5) int alternatives,
+            @ForAll @IntRange(min = 1, max = 4) int reports) {
         SplittableRandom random = new SplittableRandom(seed);
         int facts = 3;
         double[] chance = distribution(random, facts * facts);

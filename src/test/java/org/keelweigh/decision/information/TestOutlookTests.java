@@ -29,7 +29,8 @@ class TestOutlookTests {
         assertThat(outlook.changeChance()).isCloseTo(0.26, within(1e-12));
         assertThat(outlook.outcomes().get(0).choice()).isZero();
         assertThat(outlook.outcomes().get(1).choice()).isEqualTo(1);
-        assertThat(outlook(940, ImperfectTest.perfect(new double[] {0.8, 0.2})).gain()).isCloseTo(52, within(1e-9));
+        assertThat(outlook(940, ImperfectTest.perfect(new double[] {0.8, 0.2})).gain())
+                .isCloseTo(52, within(1e-9));
     }
 
     /**
@@ -41,12 +42,14 @@ class TestOutlookTests {
         TestOutlook outlook = outlook(790, ImperfectTest.ofFault(0.2, 0.9, 0.1));
         assertThat(outlook.gain()).isZero();
         assertThat(outlook.cannotChangeTheChoice()).isTrue();
-        assertThat(outlook(790, ImperfectTest.perfect(new double[] {0.8, 0.2})).gain()).isCloseTo(22, within(1e-9));
+        assertThat(outlook(790, ImperfectTest.perfect(new double[] {0.8, 0.2})).gain())
+                .isCloseTo(22, within(1e-9));
     }
 
     private static TestOutlook outlook(double other, ImperfectTest test) {
         return TestOutlook.evaluate(
-                new double[] {1000, other}, 0, test.reportProbability(), test.valueGivenReport(new double[] {1080, 680}));
+                new double[] {1000, other}, 0, test.reportProbability(), test.valueGivenReport(new double[] {1080, 680
+                }));
     }
 
     /** Weights (1, 0) make the first lead by 100, weights (0, 1) by 10: a loss of 40 at chance 0.5 matters to the second only. */
@@ -106,7 +109,6 @@ class TestOutlookTests {
             Arrays.fill(payoff[a], base[a]);
         }
         payoff[2] = given;
-        assertThat(evppi)
-                .isCloseTo(new PayoffTable(new double[] {1 - fault, fault}, payoff).evpi(), within(1e-9));
+        assertThat(evppi).isCloseTo(new PayoffTable(new double[] {1 - fault, fault}, payoff).evpi(), within(1e-9));
     }
 }

@@ -50,8 +50,9 @@ class VisitPlannerTests {
     void reckonsAnewAfterEachStep() {
         List<VisitPlanner.Candidate> candidates = List.of(
                 new VisitPlanner.Candidate(10, 0), new VisitPlanner.Candidate(20, 0), new VisitPlanner.Candidate(5, 2));
-        VisitPlanner.SetGain gain = tests -> (tests.get(0) && tests.get(1) ? 31 : tests.get(0) ? 30 : tests.get(1) ? 28 : 0)
-                + (tests.get(2) ? 12 : 0);
+        VisitPlanner.SetGain gain =
+                tests -> (tests.get(0) && tests.get(1) ? 31 : tests.get(0) ? 30 : tests.get(1) ? 28 : 0)
+                        + (tests.get(2) ? 12 : 0);
         VisitPlan plan = VisitPlanner.plan(candidates, gain, 60, 0.1);
         assertThat(plan).isInstanceOfSatisfying(VisitPlan.Route.class, route -> {
             assertThat(route.steps()).extracting(VisitPlan.Step::test).containsExactly(0, 2);
@@ -64,9 +65,8 @@ class VisitPlannerTests {
     void keepsTheTimeLimit() {
         VisitPlan plan = VisitPlanner.plan(
                 List.of(TEN_MINUTES, TEN_MINUTES, TEN_MINUTES), tests -> 5.0 * tests.cardinality(), 25, 0);
-        assertThat(plan)
-                .isInstanceOfSatisfying(VisitPlan.Route.class, route -> assertThat(route.steps())
-                        .hasSize(2));
+        assertThat(plan).isInstanceOfSatisfying(VisitPlan.Route.class, route -> assertThat(route.steps())
+                .hasSize(2));
     }
 
     @Test
