@@ -18,12 +18,13 @@ interface Force {
   along: Vector;
   /** Drawn towards the point it acts on rather than away from it. */
   inward: boolean;
-  label: { dx: number; dy: number; anchor: Anchor };
+  label: { dx: number; dy: number; anchor: Anchor; fixed?: boolean };
 }
 
 const LEFT = 14;
 const LONGEST_ARROW = 66;
 const SHORTEST_ARROW = 14;
+const DIMENSIONS = 106;
 const BELOW = 128;
 
 /** Each boat on its cart from the side: hull, axle, hand and slope to one scale, forces to another. */
@@ -31,7 +32,7 @@ export const cartDrawing: Draw<CartDrawingData> = (data, room) => {
   const longest = Math.max(...data.scenes.map((scene) => scene.hull.lengthM));
   const heaviest = Math.max(...data.scenes.map((scene) => scene.forces.weight.value));
   const frame = {
-    perMetre: Math.min(150, (room.width - LEFT - besideBow(data, room)) / longest),
+    perMetre: Math.min(150, (room.width - Math.max(...data.scenes.map(leftOf)) - besideBow(data, room)) / longest),
     perNewton: LONGEST_ARROW / heaviest,
     room,
   };
@@ -61,6 +62,11 @@ function besideBow(data: CartDrawingData, room: Room): number {
   return Math.max(...texts.map((text) => room.measure(text, 13))) + 34;
 }
 
+/** Going down, what is measured below the ground stands out to the left of the stern. */
+function leftOf(scene: CartScene): number {
+  return LEFT + Math.max(0, -Math.sin(scene.slope.angleRad)) * (DIMENSIONS + 12);
+}
+
 /** On a narrow page the arrows carry names only. */
 function forceWords(name: string, figure: Figure, room: Room): string {
   return room.narrow ? name : `${name} ${figure.label}`;
@@ -79,7 +85,7 @@ function planScene(scene: CartScene, frame: Frame, top: number): Plan {
   const above = (hullBottom(scene) + scene.hull.heightM) * perMetre + 46;
   const head = top + 24 + verdict.length * 18;
   // Where the stern stands over the axle's height: the origin of the scene.
-  const origin: Vector = [LEFT, head + above + Math.max(0, rise)];
+  const origin: Vector = [leftOf(scene), head + above + Math.max(0, rise)];
   const onScreen = placer(scene, frame, origin);
   const forces = forcesOf(scene, onScreen, room);
   const values = room.narrow ? valueLines(forces, origin[1] + BELOW - Math.min(0, rise), room) : { markup: '', height: 0 };
@@ -90,7 +96,8 @@ function planScene(scene: CartScene, frame: Frame, top: number): Plan {
       hull(scene, frame, origin),
       wheel(scene, frame, onScreen),
       dimensions(scene, frame, onScreen),
-      ...forces.map((force) => forceMarkup(force, frame)),
+      ...forces.map((force) => forceLabel(force, frame)),
+      ...forces.map((force) => forceArrow(force, frame)),
       points(scene, onScreen, room),
       values.markup,
     ].join(''),
@@ -163,7 +170,7 @@ function dimensions(scene: CartScene, { perMetre, room }: Frame, at: (x: number,
   const { axle, hull: boat } = scene;
   return (
     dimension(at(0, offset(80)), at(axle.fromSternM, offset(80)), axle.label, room) +
-    dimension(at(0, offset(106)), at(boat.lengthM, offset(106)), boat.lengthLabel, room)
+    dimension(at(0, offset(DIMENSIONS)), at(boat.lengthM, offset(DIMENSIONS)), boat.lengthLabel, room)
   );
 }
 
@@ -176,30 +183,37 @@ function forcesOf(scene: CartScene, at: (x: number, z: number) => Vector, { pale
   const contact = at(scene.axle.fromSternM, -scene.axle.wheelRadiusM);
   const ahead = scene.centre.fromSternM >= scene.axle.fromSternM;
   const side = (right: boolean): Force['label'] => ({ dx: right ? 6 : -6, dy: 2, anchor: right ? 'start' : 'end' });
+  const lifts = hand.value >= 0;
+  const handLine = (dy: number): Force['label'] => ({ dx: SHORTEST_ARROW + 10, dy, anchor: 'start', fixed: true });
   const [ink, green, orange, blue] = [palette.ink, palette.series[2], palette.series[1], palette.series[0]];
   return [
     { name: 'weight', figure: weight, color: ink, at: centre, along: [0, 1], inward: false, label: side(ahead) },
     { name: 'on the wheels', figure: wheels, color: green, at: contact, along: [-sin, -cos], inward: true, label: side(!ahead) },
-    { name: 'in the hand', figure: hand, color: orange, at: grip, along: [-sin, -cos], inward: false, label: { dx: 8, dy: -6, anchor: 'start' } },
-    { name: 'pull', figure: pull, color: blue, at: grip, along: [cos, -sin], inward: false, label: { dx: 6, dy: 4, anchor: 'start' } },
+    { name: 'in the hand', figure: hand, color: orange, at: grip, along: [-sin, -cos], inward: false, label: handLine(lifts ? -16 : 20) },
+    { name: 'pull', figure: pull, color: blue, at: grip, along: [cos, -sin], inward: false, label: handLine(lifts ? 4 : -2) },
   ];
 }
 
-function forceMarkup(force: Force, { perNewton, room }: Frame): string {
-  const length = Math.max(SHORTEST_ARROW, Math.abs(force.figure.value) * perNewton);
-  const way = force.figure.value < 0 ? -1 : 1;
-  const [dx, dy] = [force.along[0] * length * way, force.along[1] * length * way];
+/** From where a force is drawn to where. */
+function shaft(force: Force, perNewton: number): [tail: Vector, tip: Vector] {
+  const length = Math.max(SHORTEST_ARROW, Math.abs(force.figure.value) * perNewton) * (force.figure.value < 0 ? -1 : 1);
+  const [dx, dy] = [force.along[0] * length, force.along[1] * length];
   const [x, y] = force.at;
-  const tail: Vector = force.inward ? [x - dx, y - dy] : [x, y];
-  const tip: Vector = force.inward ? [x, y] : [x + dx, y + dy];
-  const free: Vector = force.inward ? tail : tip;
+  return force.inward ? [[x - dx, y - dy], [x, y]] : [[x, y], [x + dx, y + dy]];
+}
+
+function forceArrow(force: Force, { perNewton }: Frame): string {
+  const [tail, tip] = shaft(force, perNewton);
+  return arrow(tail, tip, force.color, force.name);
+}
+
+/** At the free end of an arrow, or, for the two at the hand, on fixed lines where neither covers the other. */
+function forceLabel(force: Force, { perNewton, room }: Frame): string {
+  const [tail, tip] = shaft(force, perNewton);
+  const free = force.label.fixed ? force.at : force.inward ? tail : tip;
   const text = forceWords(force.name, force.figure, room);
-  const width = room.measure(text, 13);
-  const labelX = keepInside(free[0] + force.label.dx, width, force.label.anchor, room.width);
-  return (
-    arrow(tail, tip, force.color, force.name) +
-    words(text, labelX, free[1] + force.label.dy, force.label.anchor, room.palette.ink, room)
-  );
+  const x = keepInside(free[0] + force.label.dx, room.measure(text, 13), force.label.anchor, room.width);
+  return words(text, x, free[1] + force.label.dy, force.label.anchor, room.palette.ink, room);
 }
 
 function keepInside(x: number, width: number, anchor: Anchor, room: number): number {

@@ -17,19 +17,19 @@ export interface Palette {
 
 type Defaults = Record<string, [light: string, dark: string]>;
 
-// Each can be set from outside as --kw-<name>.
+// Each can be set from outside as --kw-<name>; the page's own stylesheet does so for most.
 const DEFAULTS: Defaults = {
-  paper: ['#ffffff', '#1b1f24'],
+  'chart-paper': ['#ffffff', '#1b1f24'],
   ink: ['#17303a', '#e9eff0'],
-  muted: ['#51646c', '#a8b8bd'],
+  'ink-soft': ['#51646c', '#a8b8bd'],
   line: ['#d6dfe0', '#3a444b'],
-  wash: ['#eef3f2', '#262d33'],
+  sunk: ['#eef3f2', '#262d33'],
   neutral: ['#7b898f', '#84939a'],
-  focus: ['#005a8c', '#7cc4ee'],
-  'series-1': ['#0072b2', '#0072b2'],
-  'series-2': ['#d55e00', '#d55e00'],
-  'series-3': ['#009e73', '#009e73'],
-  'series-4': ['#cc79a7', '#cc79a7'],
+  water: ['#005a8c', '#7cc4ee'],
+  money: ['#0072b2', '#0072b2'],
+  condition: ['#d55e00', '#d55e00'],
+  'on-water': ['#009e73', '#009e73'],
+  'on-land': ['#cc79a7', '#cc79a7'],
   'depth-1': ['#0b4a63', '#bfe6f2'],
   'depth-2': ['#2a6a85', '#86bfd3'],
   'depth-3': ['#4c889f', '#5a97ad'],
@@ -46,24 +46,40 @@ export function readPalette(probe: HTMLElement): Palette {
   const style = getComputedStyle(probe);
   probe.style.color = 'CanvasText';
   const dark = brightness(style.color) > 0.5;
-  const read = (name: string): string => {
+  const read = (name: string, otherwise?: string): string => {
     const [light, night] = DEFAULTS[name] ?? ['black', 'white'];
-    probe.style.color = `var(--kw-${name}, ${dark ? night : light})`;
+    probe.style.color = `var(--kw-${name}, ${otherwise ?? (dark ? night : light)})`;
     return style.color;
   };
   return {
     dark,
-    paper: read('paper'),
+    paper: read('chart-paper', backdrop(probe)),
     ink: read('ink'),
-    muted: read('muted'),
+    muted: read('ink-soft'),
     line: read('line'),
-    wash: read('wash'),
+    wash: read('sunk'),
     neutral: read('neutral'),
-    focus: read('focus'),
-    series: [read('series-1'), read('series-2'), read('series-3'), read('series-4')],
+    focus: read('water'),
+    series: [read('money'), read('condition'), read('on-water'), read('on-land')],
     depth: [read('depth-1'), read('depth-2'), read('depth-3'), read('depth-4'), read('depth-5'), read('depth-6')],
     font: style.fontFamily || 'system-ui, sans-serif',
   };
+}
+
+/** The colour of the sheet the element lies on: that of the nearest element around it that has an opaque one. */
+function backdrop(from: Element): string | undefined {
+  for (let at: Element | null = from; at; at = around(at)) {
+    const color = getComputedStyle(at).backgroundColor;
+    if (/^rgb\(/.test(color)) {
+      return color;
+    }
+  }
+  return undefined;
+}
+
+function around(element: Element): Element | null {
+  const root = element.getRootNode();
+  return element.assignedSlot ?? element.parentElement ?? (root instanceof ShadowRoot ? root.host : null);
 }
 
 /** 0 for black, 1 for white, from the browser's own rgb() notation. */
