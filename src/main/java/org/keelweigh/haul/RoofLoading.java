@@ -173,8 +173,8 @@ public record RoofLoading(
         }
         return shared.band() == LiftBand.NO
                 ? who
-                        + " should not lift this boat to that height, not with one helper either: use a loading aid or a "
-                        + "trailer."
+                        + " should not lift this boat to that height, not with one helper either: use a loading aid or "
+                        + "a trailer."
                 : who + " should not load it alone: with a second person each holds at most "
                         + Figures.kilograms(shared.loadKg()) + ".";
     }
