@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
  * @param paddler the paddler
  * @param liftRatio end lift on to the car divided by their limit; {@code null} means not known
  * @param haulRatio pull on the worst stretch divided by what they keep up; {@code null} means not known
- * @param measured measures taken in this boat by row id: {@code leg-room}, {@code cockpit-exit}, {@code foot-height} (mm)
- *     and {@code reentry} (s)
+ * @param measured measures taken in this boat by row id: {@code leg-room}, {@code cockpit-exit}, {@code foot-height}
+ *     (mm) and {@code reentry} (s)
  */
 public record Aboard(
         Paddler paddler,

@@ -96,7 +96,9 @@ record BoatRows(FitCatalogue catalogue, Boat boat, Setting setting, EasySpeed sp
                         boat.lengthM().isAssumed());
     }
 
-    /** Scores a row about the roof, which breaks no deal where a trailer can be used or the boat's figure is assumed. */
+    /**
+     * Scores a row about the roof, which breaks no deal where a trailer can be used or the boat's figure is assumed.
+     */
     private FitScore onRoof(String rowId, double measure, boolean assumed) {
         return FitScore.scored(
                 catalogue.row(rowId), measure, assumed, !assumed && !Boolean.TRUE.equals(setting.canTow()), "");

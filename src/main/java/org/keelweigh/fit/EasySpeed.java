@@ -6,14 +6,16 @@ import org.keelweigh.quantity.Mass;
 /**
  * How fast a boat goes at an easy effort: an estimate, told in two ways.
  *
- * <p>{@code kmPerH} is the trade's rule and the figure boats are compared by: the speed of a wave as long as the waterline,
- * {@code 4.5 √LWL} km/h with {@code LWL = 0.94 L}, times a share {@code min(0.70, 0.50 + 0.045 (L/B − 3))}, times 1.05 with
- * pedals, 0.90 for inflatables, 0.95 for polyethylene with drain holes. The wave speed is theory (J. N. Newman, <i>Marine
- * Hydrodynamics</i>, 1977); the shares are common practice, no source, but they have been matched to boats.
+ * <p>{@code kmPerH} is the trade's rule and the figure boats are compared by: the speed of a wave as long as the
+ * waterline, {@code 4.5 √LWL} km/h with {@code LWL = 0.94 L}, times a share {@code min(0.70, 0.50 + 0.045 (L/B − 3))},
+ * times 1.05 with pedals, 0.90 for inflatables, 0.95 for polyethylene with drain holes. The wave speed is theory (J. N.
+ * Newman, <i>Marine Hydrodynamics</i>, 1977); the shares are common practice, no source, but they have been matched to
+ * boats.
  *
- * <p>{@code frictionKmPerH} is the speed at which 15 W of useful power balances drag: friction by the ITTC-1957 line on a wetted
- * surface {@code 2.6 √(∇ LWL)}, and a share of it for waves and form, {@code (Fn/0.335)⁴}. Only its friction part is published; power,
- * surface and wave share are estimates, and it knows neither beam nor drain holes. It stands beside as a check.
+ * <p>{@code frictionKmPerH} is the speed at which 15 W of useful power balances drag: friction by the ITTC-1957 line on
+ * a wetted surface {@code 2.6 √(∇ LWL)}, and a share of it for waves and form, {@code (Fn/0.335)⁴}. Only its friction
+ * part is published; power, surface and wave share are estimates, and it knows neither beam nor drain holes. It stands
+ * beside as a check.
  *
  * @param limitKmPerH speed of a wave as long as the waterline, km/h; long light hulls pass it
  * @param kmPerH easy speed by the trade's rule, km/h
@@ -62,7 +64,10 @@ public record EasySpeed(double limitKmPerH, double kmPerH, double frictionKmPerH
         return pedals * inflated * holes;
     }
 
-    /** Finds the speed at which drag times speed is the easy power; both rise with speed, so halving the interval finds it. */
+    /**
+     * Finds the speed at which drag times speed is the easy power; both rise with speed, so halving the interval finds
+     * it.
+     */
     private static double balance(double waterlineM, double wettedM2) {
         double slow = 0.1;
         double fast = FASTEST_M_PER_S;

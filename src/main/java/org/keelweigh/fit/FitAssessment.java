@@ -12,7 +12,8 @@ import org.keelweigh.boat.Boat;
  * @param people each person apart, in the order given
  * @param boatRows the rows that do not depend on the person
  * @param waterPoints {@code 0.7 main + 0.3 hardest water}, 0 to 100; nothing while the main water is unknown
- * @param placePoints the worst of the known rows about room at home and on the car, 0 to 100; nothing while none is known
+ * @param placePoints the worst of the known rows about room at home and on the car, 0 to 100; nothing while none is
+ *     known
  * @param speed easy speed, with everybody known aboard
  */
 public record FitAssessment(

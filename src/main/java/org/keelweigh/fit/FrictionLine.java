@@ -3,8 +3,8 @@ package org.keelweigh.fit;
 /**
  * Friction of a hull by the ITTC-1957 line, {@code C_F = 0.075/(log₁₀ Re − 2)²}, {@code Re = V L/ν}.
  *
- * <p>Source: J. B. Hadler, David Taylor Model Basin Report 1185, 1958; E. C. Tupper, <i>Introduction to Naval Architecture</i>, Table
- * 8.3.
+ * <p>Source: J. B. Hadler, David Taylor Model Basin Report 1185, 1958; E. C. Tupper, <i>Introduction to Naval
+ * Architecture</i>, Table 8.3.
  */
 public final class FrictionLine {
 

@@ -6,9 +6,10 @@ import org.keelweigh.quantity.Length;
 /**
  * Life jackets that have to be aboard on waters of the USA.
  *
- * <p>One wearable for each person; and one throwable from 16 ft on, from which canoes and kayaks are exempt; racing craft and
- * sailboards are exempt from all. Source: 33 CFR 175.13, 175.15, 175.17 as amended by 79 FR 56499 (2014). States may ask more;
- * other countries have rules of their own. Under 13 years of age it is worn under way, by federal default.
+ * <p>One wearable for each person; and one throwable from 16 ft on, from which canoes and kayaks are exempt; racing
+ * craft and sailboards are exempt from all. Source: 33 CFR 175.13, 175.15, 175.17 as amended by 79 FR 56499 (2014).
+ * States may ask more; other countries have rules of their own. Under 13 years of age it is worn under way, by federal
+ * default.
  *
  * @param wearable wearable life jackets
  * @param throwing whether a throwable one is needed too

@@ -9,7 +9,8 @@ import java.util.OptionalDouble;
  *
  * @param paddler the person
  * @param scores every row that applies to this person and boat
- * @param points {@code 0.6 worst + 0.4 mean} of the known rows that count in the person's fit, 0 to 100; nothing while none is known
+ * @param points {@code 0.6 worst + 0.4 mean} of the known rows that count in the person's fit, 0 to 100; nothing while
+ *     none is known
  * @param aboardKg people and gear in the load that the capacity row counts, kilograms; nothing while a mass is unknown
  */
 public record PersonFit(Paddler paddler, List<FitScore> scores, OptionalDouble points, OptionalDouble aboardKg) {

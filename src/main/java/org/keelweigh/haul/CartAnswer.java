@@ -7,7 +7,7 @@ public sealed interface CartAnswer permits CartPlan, BagCarry {
 
     /** What every verdict on moving a boat has to be read with. */
     List<String> CAUTIONS = List.of(
-            "Estimate, not a promise: follow the manuals of the boat, the cart, the rack and the car, and the local law.",
+            "Estimate, not a promise: follow the manuals of boat, cart, rack and car, and the local law.",
             "Test with a light load first.",
             "Wind over 25 km/h (16 mph), algae on a ramp and a path across traffic call for a second person.");
 

@@ -16,7 +16,8 @@ import java.util.Optional;
  * @param gripHeightM height of the grip above the underside of the hull, metres
  * @param axle where the axle would best stand
  * @param legs each stretch in order, at least one; a stretch with stairs in it gives two, rolled and carried
- * @param worst index of the stretch that decides: the one with the greatest pull, or the first that is carried when none rolls
+ * @param worst index of the stretch that decides: the one with the greatest pull, or the first that is carried when
+ *     none rolls
  * @param neededRatingKg rating the cart needs over the whole way, kilograms
  * @param countedRatingKg rating that can be counted on, kilograms; nothing if nobody gave one
  * @param loadsDrainHoles whether the cart's posts load the rims of the drain holes

@@ -7,7 +7,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** Plans how boats get to the water: the pull, what the cart has to bear, how many people, and which cart serves them all. */
+/**
+ * Plans how boats get to the water: the pull, what the cart has to bear, how many people, and which cart serves them
+ * all.
+ */
 public final class CartPlanner {
 
     /** Hands at 0.89 m, 60 m, once in two hours. */
@@ -23,8 +26,8 @@ public final class CartPlanner {
     /**
      * Plans one boat's way. Every stretch is taken both ways; the worst one governs.
      *
-     * @throws IllegalArgumentException if a stretch names a surface that the catalogue does not have, or the axle is said
-     *     to stand ahead of the grip
+     * @throws IllegalArgumentException if a stretch names a surface that the catalogue does not have, or the axle is
+     *     said to stand ahead of the grip
      */
     public CartAnswer plan(CartRequest request) {
         List<String> assumed = new ArrayList<>();
@@ -44,8 +47,9 @@ public final class CartPlanner {
     }
 
     /**
-     * Finds the cheapest kind of cart that serves every boat over its way: it holds the hull, avoids none of the surfaces,
-     * does no harm to it, is sold with the rating needed, and needs no more people than any other kind would at best. Boats in bags need none.
+     * Finds the cheapest kind of cart that serves every boat over its way: it holds the hull, avoids none of the
+     * surfaces, does no harm to it, is sold with the rating needed, and needs no more people than any other kind would
+     * at best. Boats in bags need none.
      *
      * @param requests the boats with their names; a cart named in a request is left out of account
      */

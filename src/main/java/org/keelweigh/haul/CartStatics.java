@@ -12,8 +12,8 @@ package org.keelweigh.haul;
  * F     = W [a cos θ + c h cos θ + (h − H) sin θ] / (L + c h)
  * </pre>
  *
- * <p>The wheel runs free, so the ground's whole force passes through the axle, about which the moments balance:
- * {@code L F − h P = W (a cos θ − H sin θ)}. Derived here; the tests solve the three equations of equilibrium beside it.
+ * <p>The wheel runs free, so the ground's whole force passes through the axle, about which the moments balance: {@code
+ * L F − h P = W (a cos θ − H sin θ)}. Derived here; the tests solve the three equations of equilibrium beside it.
  *
  * @param weightN weight {@code W}, newtons, above 0
  * @param centreAheadM {@code a}, metres; below 0 when the load lies behind the axle

@@ -12,7 +12,10 @@ import org.jspecify.annotations.Nullable;
  */
 public record Hauler(String name, double pullLimitN, double handLimitN, boolean assumed) {
 
-    /** What an average adult keeps up over about 60 m, newtons: estimate from published ergonomics tables, as remembered. */
+    /**
+     * What an average adult keeps up over about 60 m, newtons: estimate from published ergonomics tables, as
+     * remembered.
+     */
     public static final double USUAL_PULL_N = 120;
     /** A hand load that tires fast, newtons: common practice, no source. */
     public static final double USUAL_HAND_N = 150;

@@ -6,8 +6,8 @@ public final class KerbStep {
     private KerbStep() {}
 
     /**
-     * Computes the level pull that lifts a wheel over a step: {@code F = C √(2 r s − s²) / (r − s)}, by moments about the
-     * step's edge.
+     * Computes the level pull that lifts a wheel over a step: {@code F = C √(2 r s − s²) / (r − s)}, by moments about
+     * the step's edge.
      *
      * @param wheelLoadN what all wheels carry, {@code C}, newtons, 0 or more
      * @param wheelRadiusM wheel radius {@code r}, metres

@@ -1,6 +1,8 @@
 package org.keelweigh.haul;
 
-/** For how long lifting goes on, with the frequency multipliers of the revised lifting equation (Table 5 of its manual). */
+/**
+ * For how long lifting goes on, with the frequency multipliers of the revised lifting equation (Table 5 of its manual).
+ */
 public enum LiftDuration {
     /** Up to 1 hour. */
     SHORT(
@@ -26,7 +28,8 @@ public enum LiftDuration {
     }
 
     /**
-     * Tells the frequency multiplier; straight lines between the table's rows, 0.2 a minute for anything slower, 0 above 15.
+     * Tells the frequency multiplier; straight lines between the table's rows, 0.2 a minute for anything slower, 0
+     * above 15.
      *
      * @param perMinute lifts in a minute, 0 or more
      * @param high whether the hands begin at or above 75 cm (30 in)

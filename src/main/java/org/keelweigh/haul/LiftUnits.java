@@ -1,8 +1,8 @@
 package org.keelweigh.haul;
 
 /**
- * The two forms in which the revised lifting equation is published. They are not exact conversions of each other: the same
- * lift comes out about 2 % apart, so one lift is computed in one of them throughout.
+ * The two forms in which the revised lifting equation is published. They are not exact conversions of each other: the
+ * same lift comes out about 2 % apart, so one lift is computed in one of them throughout.
  */
 public enum LiftUnits {
     /** Kilograms and centimetres. */

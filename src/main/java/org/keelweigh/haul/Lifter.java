@@ -6,8 +6,8 @@ import org.jspecify.annotations.Nullable;
  * Somebody who lifts the boat.
  *
  * @param name what people call them
- * @param kind whose guide value stands in while they have tested nothing; {@code null} means nobody said, and the middle
- *     column is assumed
+ * @param kind whose guide value stands in while they have tested nothing; {@code null} means nobody said, and the
+ *     middle column is assumed
  * @param heightM body height, metres; {@code null} means nobody said
  * @param testedKg what they have lifted to roof height three times themselves, kilograms; {@code null} means not tested
  */

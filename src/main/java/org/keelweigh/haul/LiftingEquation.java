@@ -6,16 +6,19 @@ import java.util.List;
 /**
  * The revised lifting equation: {@code RWL = LC · HM · VM · DM · AM · FM · CM} and {@code LI = load / RWL}.
  *
- * <p>Source: T. R. Waters, V. Putz-Anderson, A. Garg, <i>Applications Manual for the Revised NIOSH Lifting Equation</i>, DHHS
- * (NIOSH) Publication 94-110, 1994, revised 2021. Computed at full precision; the manual multiplies rounded multipliers and so
- * differs by up to 2.3 %. Not valid for one-handed or seated lifting, for loads that shift (water in a hull), on slippery
- * floors, or for more than 8 hours.
+ * <p>Source: T. R. Waters, V. Putz-Anderson, A. Garg, <i>Applications Manual for the Revised NIOSH Lifting
+ * Equation</i>, DHHS (NIOSH) Publication 94-110, 1994, revised 2021. Computed at full precision; the manual multiplies
+ * rounded multipliers and so differs by up to 2.3 %. Not valid for one-handed or seated lifting, for loads that shift
+ * (water in a hull), on slippery floors, or for more than 8 hours.
  */
 public final class LiftingEquation {
 
     private LiftingEquation() {}
 
-    /** Evaluates one end of a lift. Where the load has to be set down with care, evaluate both ends and use the lower limit. */
+    /**
+     * Evaluates one end of a lift. Where the load has to be set down with care, evaluate both ends and use the lower
+     * limit.
+     */
     public static LiftResult evaluate(LiftUnits units, LiftTask task) {
         double hm = horizontal(units, task.horizontal());
         double vm = task.vertical() > units.highestV ? 0 : 1 - units.slopeV * Math.abs(task.vertical() - units.kneeV);

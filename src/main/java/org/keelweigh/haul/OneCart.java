@@ -31,7 +31,10 @@ public record OneCart(Optional<CartType> cart, String reason, List<Trial> trials
             against = List.copyOf(against);
         }
 
-        /** Tells about what one with the rating needed costs, USD of 2025: dearer than usual where it has to be stronger. */
+        /**
+         * Tells about what one with the rating needed costs, USD of 2025: dearer than usual where it has to be
+         * stronger.
+         */
         public double price() {
             return neededRatingKg <= cart.ratedKg().likely()
                     ? cart.price().likely()

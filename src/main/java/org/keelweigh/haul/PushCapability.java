@@ -5,16 +5,17 @@ import org.keelweigh.quantity.Mass;
 /**
  * What three in four women can push without strain: a yardstick for pulls that nobody has tested.
  *
- * <p>Mean force in kilograms-force with hand height {@code V} (m), distance {@code D} (m) and pushes a minute {@code F}:
+ * <p>Mean force in kilograms-force with hand height {@code V} (m), distance {@code D} (m) and pushes a minute {@code
+ * F}:
  *
  * <pre>
  * start  36.9 (−0.5304 + V/0.3361 − V²/0.6915)(1.0286 − D/72.22 + D²/9782)(0.7251 − ln F/13.19 − ln²F/197.3)
  * steady 25.5 (−0.6539 + V/0.2941 − V²/0.5722)(1.0391 − D/52.91 + D²/7975)(0.6086 − ln F/11.95 − ln²F/304.4)
  * </pre>
  *
- * <p>Three in four can do {@code mean (1 − 0.675 CV)}, CV 0.214 and 0.286. Source: J. R. Potvin, V. M. Ciriello, S. H. Snook, W. S.
- * Maynard, G. E. Brogmus, <i>Ergonomics</i> 64(8):955–970, 2021, Table 4. Pushing, not pulling: pulls are a little lower or
- * the same.
+ * <p>Three in four can do {@code mean (1 − 0.675 CV)}, CV 0.214 and 0.286. Source: J. R. Potvin, V. M. Ciriello, S. H.
+ * Snook, W. S. Maynard, G. E. Brogmus, <i>Ergonomics</i> 64(8):955–970, 2021, Table 4. Pushing, not pulling: pulls are
+ * a little lower or the same.
  *
  * @param startMeanN mean force to set off, newtons
  * @param startN what three in four can do to set off, newtons

@@ -23,7 +23,9 @@ record Rig(Boat boat, RigidLoad load, CartType cart) {
     private static final double LEAST_HAND_SHARE = 0.1;
 
     private static final double MOST_HAND_SHARE = 0.4;
-    /** How far back from the foremost comfortable place the axle is set, as share of the comfortable stretch: estimate. */
+    /**
+     * How far back from the foremost comfortable place the axle is set, as share of the comfortable stretch: estimate.
+     */
     private static final double LIGHT_SHARE = 0.25;
     /** Where under the hull a cart can stand, as share of the length from the stern: estimate. */
     private static final double REARMOST_SHARE = 0.15;

@@ -7,8 +7,8 @@ import java.util.Locale;
  *
  * @param method how it is lifted
  * @param loadKg what this person holds, kilograms
- * @param recommendedKg recommended weight limit of the revised lifting equation, the lower of both ends of the lift, kilograms;
- *     0 where it recommends no lift
+ * @param recommendedKg recommended weight limit of the revised lifting equation, the lower of both ends of the lift,
+ *     kilograms; 0 where it recommends no lift
  * @param index lifting index {@code load / recommended}; infinite where nothing is recommended
  * @param personKg the limit that the person tested, or the guide's value, kilograms
  * @param tested whether the person tested it
@@ -25,7 +25,9 @@ public record RoofLift(
         double liftRatio,
         LiftBand band) {
 
-    /** Up to so many times their limit people lift with effort; beyond, they should not (common practice, no source). */
+    /**
+     * Up to so many times their limit people lift with effort; beyond, they should not (common practice, no source).
+     */
     public static final double MOST_RATIO = 1.5;
 
     /** How a boat is lifted on to a roof. */

@@ -8,10 +8,10 @@ import org.keelweigh.boat.Boat;
 /**
  * Putting a boat on the car's roof, for one person: whole, with a second person, and one end at a time.
  *
- * <p>The boat is lifted stripped. With lengths along the hull from the stern, weight {@code m} at {@code x_g} and grips at
- * {@code x_s} near the stern and {@code x_b} near the bow: the bow alone, stern on the ground, takes {@code m x_g/x_b}; then
- * the stern, the hull resting on the rear bar at {@code x_r}, takes {@code m (x_r − x_g)/(x_r − x_s)}; two people share
- * {@code m} by moments.
+ * <p>The boat is lifted stripped. With lengths along the hull from the stern, weight {@code m} at {@code x_g} and grips
+ * at {@code x_s} near the stern and {@code x_b} near the bow: the bow alone, stern on the ground, takes {@code m
+ * x_g/x_b}; then the stern, the hull resting on the rear bar at {@code x_r}, takes {@code m (x_r − x_g)/(x_r − x_s)};
+ * two people share {@code m} by moments.
  *
  * @param lifter the person
  * @param barHeightM height of the bars, metres
@@ -40,7 +40,9 @@ public record RoofLoading(
     private static final double USUAL_BODY_HEIGHT_M = 1.7;
     private static final double STERN_GRIP_SHARE = 0.03;
     private static final double BOW_GRIP_SHARE = 0.97;
-    /** Where the hull rests on the rear bar when the stern is lifted, as share of the length: gives 0.43 of the weight. */
+    /**
+     * Where the hull rests on the rear bar when the stern is lifted, as share of the length: gives 0.43 of the weight.
+     */
     private static final double REAR_BAR_SHARE = 0.855;
     /** Hands where the lift begins and ahead of the ankles, centimetres: estimate for a hull held by its edge. */
     private static final double START_CM = 50;
@@ -171,7 +173,8 @@ public record RoofLoading(
         }
         return shared.band() == LiftBand.NO
                 ? who
-                        + " should not lift this boat to that height, not with one helper either: use a loading aid or a trailer."
+                        + " should not lift this boat to that height, not with one helper either: use a loading aid or "
+                        + "a trailer."
                 : who + " should not load it alone: with a second person each holds at most "
                         + Figures.kilograms(shared.loadKg()) + ".";
     }
@@ -180,8 +183,8 @@ public record RoofLoading(
         List<String> cautions = new ArrayList<>();
         if (recommendedKg == 0) {
             cautions.add(
-                    "The hands would go above 1.75 m (5.7 ft), where the lifting equation recommends no lift: use a step, "
-                            + "a loading arm or a helper.");
+                    "The hands would go above 1.75 m (5.7 ft), where the lifting equation recommends no lift: use "
+                            + "a step, a loading arm or a helper.");
         }
         cautions.add(
                 "Empty the hull first: the equation does not hold for shifting water, slippery ground or one hand.");

@@ -143,8 +143,8 @@ public record RoofRack(
         List<String> advice = new ArrayList<>();
         advice.add("Two cam straps 25 mm (1 in) wide, one twist in each against humming, pulled tight by hand"
                 + (crushable(boat) ? "; no ratchets, they crush this hull." : "."));
-        advice.add(
-                "Bow and stern lines to bolted loops above 80 km/h (50 mph) and in gusts; check all after 10 km (6 mi).");
+        advice.add("Bow and stern lines to bolted loops above 80 km/h (50 mph) and in gusts; check all after 10 km "
+                + "(6 mi).");
         advice.add(
                 switch (boat.kind()) {
                     case CANOE -> "Gunwales down on the bars.";

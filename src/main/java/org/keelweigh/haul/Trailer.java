@@ -44,8 +44,8 @@ public record Trailer(double massKg, double couplerToAxleM, double centreAheadM)
         String manual = " Never more than hitch and car allow: read their plates.";
         if (tongueShare() < LEAST_SHARE) {
             return now
-                    + ": too little makes a trailer sway; 10 to 15 % is usual, 5 to 10 % for light boat trailers in some "
-                    + "countries. Move the boat forward." + manual;
+                    + ": too little makes a trailer sway; 10 to 15 % is usual, 5 to 10 % for light boat trailers in "
+                    + "some countries. Move the boat forward." + manual;
         }
         return tongueShare() > MOST_SHARE
                 ? now + ": more than the usual 10 to 15 %. Move the boat back." + manual
