@@ -11,6 +11,7 @@ public enum Rule implements Coded {
     FRAUD("fraud", "signs that often go with fraud or theft"),
     CAPACITY("capacity", "too much load for its rating"),
     WATER("water", "not made for your main water"),
+    FIT("fit", "does not fit the person"),
     LIFT("lift", "too heavy to lift on the car"),
     ROOF("roof", "too heavy for the roof"),
     STORAGE("storage", "longer than its room"),

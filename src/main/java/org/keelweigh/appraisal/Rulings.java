@@ -3,6 +3,7 @@ package org.keelweigh.appraisal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.keelweigh.boat.Figure;
 import org.keelweigh.boat.identity.IdentityVerdict;
 import org.keelweigh.condition.Outcome;
 import org.keelweigh.condition.SeriousFinding;
@@ -14,7 +15,6 @@ import org.keelweigh.shortlist.StoragePlace;
 final class Rulings {
 
     private static final double FULLEST = 0.9;
-    private static final double LEAST_WATER_POINTS = 25;
     private static final double MOST_CONCERN = 0.3;
     private static final double MOST_CASH_SHARE = 1.15;
     private static final double MOST_REPAIR_SHARE = 0.45;
@@ -84,39 +84,46 @@ final class Rulings {
         }
     }
 
+    /** What was only assumed about a boat never rules it out. */
     private void fit() {
         for (PersonFit person : found.fit().people()) {
-            person.scored("capacity-used")
-                    .filter(score -> score.measure() > FULLEST)
-                    .ifPresent(score -> add(
-                            Rule.CAPACITY,
-                            person.paddler().name() + " with gear would use "
-                                    + situation.display().percent(score.measure()) + " of its rated load; "
-                                    + situation.display().percent(FULLEST) + " is the most.",
-                            "Take less gear, or check the rating on the plate."));
+            person.dealBreakers().forEach(score -> fit(person.paddler().name(), score));
         }
-        found.fit()
-                .scored("water-match")
-                .map(FitScore.Scored::points)
-                .filter(points -> points < LEAST_WATER_POINTS)
-                .ifPresent(points -> add(
-                        Rule.WATER,
-                        "A " + found.boat().kind().label() + " is not made for a "
-                                + situation.mainWater().label() + ".",
-                        "Choose calmer water as your main water, or another kind of boat."));
+    }
+
+    private void fit(String person, FitScore.Scored score) {
+        switch (score.row().id()) {
+            case "capacity-used" -> add(
+                    Rule.CAPACITY,
+                    person + " with gear would use " + situation.display().percent(score.measure())
+                            + " of its rated load; " + situation.display().percent(FULLEST) + " is the most.",
+                    "Take less gear, or check the rating on the plate.");
+            case "water-match" -> add(
+                    Rule.WATER,
+                    "A " + found.boat().kind().label() + " is not made for a "
+                            + situation.mainWater().label() + ".",
+                    "Choose calmer water as your main water, or another kind of boat.");
+            case "store-length", "roof-load", "alone-lift", "car-length" -> {
+                // told below, with the figures in people's units
+            }
+            default -> add(
+                    Rule.FIT,
+                    person + ": " + score.dealBreaker().orElse(""),
+                    "Sit in it and try; if it fits after all, say so here.");
+        }
     }
 
     private void transport() {
         boolean carried = found.boat().kind().rigid() && found.boat().riggedMassKg() > 0;
         boolean alone = situation.people().size() < 2;
-        if (carried && alone && found.loading().getFirst().liftRatio() > MOST_LIFT_RATIO) {
+        if (carried && known(found.boat().bareMassKg()) && alone && found.loading().getFirst().liftRatio() > MOST_LIFT_RATIO) {
             add(
                     Rule.LIFT,
                     found.loading().getFirst().advice(),
                     "Name a second person who helps, or plan a loading aid or a trailer.");
         }
         boolean canTow = Boolean.TRUE.equals(situation.trip().car().canTow());
-        if (carried && !canTow && found.rack().ratio().orElse(0) > 1) {
+        if (carried && known(found.boat().bareMassKg()) && !canTow && found.rack().ratio().orElse(0) > 1) {
             add(
                     Rule.ROOF,
                     "On the roof it weighs " + situation.display().mass(found.rack().loadKg())
@@ -127,13 +134,17 @@ final class Rulings {
         Double room = situation.trip().storageLengthM();
         double length = found.boat().lengthM().value();
         boolean fixed = situation.trip().storage() == null || situation.trip().storage() == StoragePlace.INDOORS;
-        if (carried && room != null && fixed && length > room) {
+        if (carried && known(found.boat().lengthM()) && room != null && fixed && length > room) {
             add(
                     Rule.STORAGE,
                     "It is " + situation.display().length(length) + " long, and its room "
                             + situation.display().length(room) + ".",
                     "Find another place for it, such as a covered wall outside, and say so.");
         }
+    }
+
+    private static boolean known(Figure figure) {
+        return !figure.isAssumed();
     }
 
     private void money() {

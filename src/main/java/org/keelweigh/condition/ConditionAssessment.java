@@ -97,7 +97,7 @@ public record ConditionAssessment(
         Progress progress = Progress.of(catalogue, inspection, prior);
         return new ConditionAssessment(
                 repairs,
-                HiddenRepairs.of(unsettled(inspection), truth, spendByGroup(repairs)),
+                hidden(inspection, repairs, truth),
                 resaleLoss(faults, false),
                 resaleLoss(faults, true),
                 serious(faults, fault -> fault.grade().stop() == StopRule.YES),
@@ -107,6 +107,18 @@ public record ConditionAssessment(
                 conditionClass(faults, progress),
                 NextCheck.inOrder(catalogue, inspection.unmade(), truth),
                 inspection.ignored());
+    }
+
+    /**
+     * Works out what may be hidden under other chances, such as those after one more report.
+     *
+     * @param inspection what was found
+     * @param repairs the repairs of what was found, which are not paid for twice
+     * @param truth how likely each true outcome is
+     */
+    public static HiddenRepairs hidden(
+            Inspection inspection, List<RepairLine> repairs, Function<Check, OutcomeChances> truth) {
+        return HiddenRepairs.of(unsettled(inspection), truth, spendByGroup(repairs));
     }
 
     private static List<Check> unsettled(Inspection inspection) {
