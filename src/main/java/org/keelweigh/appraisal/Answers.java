@@ -53,8 +53,7 @@ public final class Answers {
     }
 
     private Answer none(String headline, String sentence) {
-        return new Answer(
-                headline, Answer.Strength.NONE, List.of(sentence), List.of(), List.of(), OptionalInt.empty());
+        return new Answer(headline, Answer.Strength.NONE, List.of(sentence), List.of(), List.of(), OptionalInt.empty());
     }
 
     private Answer alone(int boat) {
@@ -72,12 +71,12 @@ public final class Answers {
 
     private Answer between(int leader, int second, double margin) {
         boolean close = margin < TOO_CLOSE;
-        String headline = close
-                ? name(leader) + " and " + name(second) + " are too close to call"
-                : name(leader) + " leads";
+        String headline =
+                close ? name(leader) + " and " + name(second) + " are too close to call" : name(leader) + " leads";
         List<String> sentences = new ArrayList<>();
-        sentences.add(name(leader) + " is worth " + Display.number(perspective.ranking().total(leader), 0) + " of 100 points"
-                + forWhom() + ", " + points(margin) + " more than " + name(second) + ".");
+        sentences.add(name(leader) + " is worth "
+                + Display.number(perspective.ranking().total(leader), 0) + " of 100 points" + forWhom() + ", "
+                + points(margin) + " more than " + name(second) + ".");
         sentences.add(why(leader, second));
         if (close) {
             sentences.add("With so little between them, let liking decide, or go and test what is not checked.");
@@ -153,7 +152,8 @@ public final class Answers {
         figures.add(cart(report));
         figures.add(new Answer.KeyFigure(
                 "Chance of a dud",
-                display.percent(report.measures().getFirst().get(measured.yardsticks().column(Measure.WALK_RISK))),
+                display.percent(
+                        report.measures().getFirst().get(measured.yardsticks().column(Measure.WALK_RISK))),
                 display.percent(report.condition().progress().evidenceShare()) + " of what matters was checked"));
         return figures;
     }
@@ -171,7 +171,8 @@ public final class Answers {
     /** The criteria whose weight has the least room before another boat leads. */
     private List<String> changes(int leader) {
         return perspective.stability().stream()
-                .filter(each -> each.winnerBelow().isPresent() || each.winnerAbove().isPresent())
+                .filter(each ->
+                        each.winnerBelow().isPresent() || each.winnerAbove().isPresent())
                 .sorted(Comparator.comparingDouble(WeightStability::room))
                 .limit(MOST_NAMED)
                 .map(each -> change(leader, each))

@@ -12,8 +12,7 @@ class AppraisalConfiguration {
 
     @Bean
     Appraiser appraiser(@Value("${keelweigh.catalogue-folder:}") String shopFolder) {
-        Catalogue source =
-                shopFolder.isBlank() ? Catalogue.shipped() : Catalogue.withShopFolder(Path.of(shopFolder));
+        Catalogue source = shopFolder.isBlank() ? Catalogue.shipped() : Catalogue.withShopFolder(Path.of(shopFolder));
         return new Appraiser(Catalogues.read(source));
     }
 }

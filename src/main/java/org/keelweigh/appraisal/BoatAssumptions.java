@@ -17,7 +17,8 @@ final class BoatAssumptions {
     static List<Assumption> of(Boat boat, Figure price, Display display) {
         BoatAssumptions all = new BoatAssumptions();
         if (boat.materialAssumed()) {
-            all.list.add(new Assumption("boat.material", "Hull of " + boat.material().label() + "."));
+            all.list.add(
+                    new Assumption("boat.material", "Hull of " + boat.material().label() + "."));
         }
         all.add("listing.askingPrice", "Price", price, display::money);
         all.add("boat.modelYear", "Model year", boat.modelYear(), year -> String.valueOf(Math.round(year)));
@@ -41,8 +42,7 @@ final class BoatAssumptions {
 
     private void add(String field, String what, Figure figure, Function<Double, String> write) {
         if (figure.isAssumed()) {
-            list.add(new Assumption(
-                    field, what + " " + write.apply(figure.value()) + " (" + figure.reason() + ")."));
+            list.add(new Assumption(field, what + " " + write.apply(figure.value()) + " (" + figure.reason() + ")."));
         }
     }
 }

@@ -33,8 +33,7 @@ public final class BoatFutures {
     public record YearBand(int year, double p10, double median, double p90) {}
 
     /** Takes the arrays over; only {@link FuturesSampler} makes them. */
-    BoatFutures(
-            double[] hiddenRepairs, boolean[] dud, double[] presentValue, List<YearBand> years, double priceSlope) {
+    BoatFutures(double[] hiddenRepairs, boolean[] dud, double[] presentValue, List<YearBand> years, double priceSlope) {
         this.hiddenRepairs = hiddenRepairs;
         this.dud = dud;
         this.presentValue = presentValue;

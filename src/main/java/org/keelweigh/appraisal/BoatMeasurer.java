@@ -57,8 +57,8 @@ final class BoatMeasurer {
         ConditionAssessment condition = ConditionAssessment.of(
                 catalogues.inspection(), boat, age, useDays, data.findings(), check -> belief.check(check.id())
                         .now());
-        ConditionClass state = Coded.parse(
-                ConditionClass.class, condition.conditionClass().code());
+        ConditionClass state =
+                Coded.parse(ConditionClass.class, condition.conditionClass().code());
         FairPrice fair = fairPrice(boat, age, state, condition);
         Figure price = data.listing().askingPrice() == null
                 ? Figure.assumed(fair.amount(), "no asking price yet: the usual price for such a boat")
@@ -71,7 +71,8 @@ final class BoatMeasurer {
         FitAssessment fit = FitAnswers.assess(boat, situation, catalogues.fit(), cart, loading, rack);
         OwnershipFacts facts = new OwnershipNeeds(situation, catalogues)
                 .facts(boat, data, age, price.value(), state, condition, cart, loading, rack);
-        OwnershipFacts withHidden = OwnershipNeeds.withHidden(facts, condition.hidden().mean() * situation.priceFactor());
+        OwnershipFacts withHidden =
+                OwnershipNeeds.withHidden(facts, condition.hidden().mean() * situation.priceFactor());
         FiveYearCost cost = Ownership.cost(withHidden, prices, depreciation);
         BoatFutures futures = futures(candidate, boat, belief, condition, facts);
         Trust trust = trust(data, boat, fair);
@@ -144,14 +145,7 @@ final class BoatMeasurer {
         Inspection inspection =
                 Inspection.of(catalogues.inspection(), boat, candidate.data().findings());
         return new FuturesSampler(draws, candidate.id().toString(), situation.priceFactor())
-                .sample(
-                        belief,
-                        inspection,
-                        condition,
-                        sampler,
-                        facts.price(),
-                        slope,
-                        situation.outingsPerYear());
+                .sample(belief, inspection, condition, sampler, facts.price(), slope, situation.outingsPerYear());
     }
 
     private Trust trust(CandidateData data, Boat boat, FairPrice fair) {

@@ -159,8 +159,7 @@ final class FuturesSampler {
             for (int i = 0; i < rows.length; i++) {
                 one[i] = rows[i][w];
             }
-            double[] spent =
-                    cost.spentByYear(price, outings * spread.quantile(outingsDraw[w]), one, resale[w]);
+            double[] spent = cost.spentByYear(price, outings * spread.quantile(outingsDraw[w]), one, resale[w]);
             byYear = byYear == null ? new double[spent.length][n] : byYear;
             for (int year = 0; year < spent.length; year++) {
                 byYear[year][w] = spent[year] + hidden[w];

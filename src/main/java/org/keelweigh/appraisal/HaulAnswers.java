@@ -37,7 +37,11 @@ final class HaulAnswers {
                 .map(each -> RoofLoading.of(
                         boat,
                         situation.trip().car().barHeightM(),
-                        new Lifter(each.name(), null, each.data().heightM(), each.data().liftLimitKg()),
+                        new Lifter(
+                                each.name(),
+                                null,
+                                each.data().heightM(),
+                                each.data().liftLimitKg()),
                         guide))
                 .toList();
     }

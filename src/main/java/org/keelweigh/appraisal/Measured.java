@@ -73,7 +73,10 @@ public record Measured(Facts facts, Situation situation, Yardsticks yardsticks, 
             for (int b = 0; b < boats.size(); b++) {
                 int boat = b;
                 values[b][c] = sum == 0
-                        ? single.stream().mapToDouble(each -> each.value(boat, column)).average().orElse(0)
+                        ? single.stream()
+                                .mapToDouble(each -> each.value(boat, column))
+                                .average()
+                                .orElse(0)
                         : single.stream()
                                         .mapToDouble(each -> each.share(column) * each.value(boat, column))
                                         .sum()

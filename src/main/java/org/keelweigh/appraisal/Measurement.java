@@ -30,8 +30,7 @@ final class Measurement {
     private final Catalogues catalogues;
     private final BoatMeasurer.Evidence found;
 
-    Measurement(
-            Situation situation, Yardsticks yardsticks, Catalogues catalogues, BoatMeasurer.Evidence found) {
+    Measurement(Situation situation, Yardsticks yardsticks, Catalogues catalogues, BoatMeasurer.Evidence found) {
         this.situation = situation;
         this.yardsticks = yardsticks;
         this.catalogues = catalogues;
@@ -62,7 +61,8 @@ final class Measurement {
             case STABILITY -> stability(person);
             case SPEED -> Speed.ofKmPerHour(found.fit().speed().kmPerH()).mPerS();
             case DELIGHT -> liking(person);
-            case LIFT -> inBag() ? IN_BAG_LIFT_RATIO : found.loading().get(person).liftRatio();
+            case LIFT ->
+                inBag() ? IN_BAG_LIFT_RATIO : found.loading().get(person).liftRatio();
             case HAUL -> found.cart().haulers().get(person).ratio();
             case ROOM -> found.fit().placePoints().orElse(UNKNOWN_POINTS);
             case WAIT -> daysToLaunch();
@@ -120,18 +120,21 @@ final class Measurement {
     /** A person who does not paddle takes the margin of the paddler who has the least. */
     private double stability(int person) {
         return personFit(person)
-                .flatMap(fit -> fit.scored("stability"))
-                .map(FitScore.Scored::measure)
-                .orElseGet(() -> found.fit().people().stream()
-                        .flatMap(fit -> fit.scored("stability").stream())
-                        .mapToDouble(FitScore.Scored::measure)
-                        .min()
-                        .orElse(0))
+                        .flatMap(fit -> fit.scored("stability"))
+                        .map(FitScore.Scored::measure)
+                        .orElseGet(() -> found.fit().people().stream()
+                                .flatMap(fit -> fit.scored("stability").stream())
+                                .mapToDouble(FitScore.Scored::measure)
+                                .min()
+                                .orElse(0))
                 / 1000;
     }
 
     private double liking(int person) {
-        return situation.people().get(person).id()
+        return situation
+                .people()
+                .get(person)
+                .id()
                 .map(id -> found.candidate().data().liking().get(id.toString()))
                 .map(Integer::doubleValue)
                 .orElse(NEUTRAL_LIKING);

@@ -41,8 +41,12 @@ final class Rulings {
 
     private void findings() {
         for (SeriousFinding each : found.condition().stops()) {
-            Rule rule = each.check().equals("hin-read") ? Rule.IDENTITY : seller(each) ? Rule.SELLER : Rule.STOP_FINDING;
-            add(rule, each.reason(), "Have it put right or disproved by a repairer, in writing, before any money moves.");
+            Rule rule =
+                    each.check().equals("hin-read") ? Rule.IDENTITY : seller(each) ? Rule.SELLER : Rule.STOP_FINDING;
+            add(
+                    rule,
+                    each.reason(),
+                    "Have it put right or disproved by a repairer, in writing, before any money moves.");
         }
         for (SeriousFinding each : found.condition().unsafe()) {
             if (each.safety() >= CAN_KILL && !found.condition().stops().contains(each)) {
@@ -62,7 +66,8 @@ final class Rulings {
     }
 
     private static boolean seller(SeriousFinding finding) {
-        return List.of("owner-papers", "stolen-check", "photo-match", "viewing-terms").contains(finding.check());
+        return List.of("owner-papers", "stolen-check", "photo-match", "viewing-terms")
+                .contains(finding.check());
     }
 
     private void trust() {
@@ -77,7 +82,8 @@ final class Rulings {
             String remedy = found.trust()
                     .listing()
                     .bestProof()
-                    .map(proof -> "Ask for this first: " + proof.signal().proof().orElse(proof.signal().phrase()) + ". It would bring the chance to "
+                    .map(proof -> "Ask for this first: "
+                            + proof.signal().proof().orElse(proof.signal().phrase()) + ". It would bring the chance to "
                             + situation.display().percent(proof.concernAfter()) + ".")
                     .orElse("Walk away from this one.");
             add(Rule.FRAUD, found.trust().listing().sentence(), remedy);
@@ -126,7 +132,8 @@ final class Rulings {
         if (carried && known(found.boat().bareMassKg()) && !canTow && found.rack().ratio().orElse(0) > 1) {
             add(
                     Rule.ROOF,
-                    "On the roof it weighs " + situation.display().mass(found.rack().loadKg())
+                    "On the roof it weighs "
+                            + situation.display().mass(found.rack().loadKg())
                             + " with the rack, and the roof may carry "
                             + situation.display().mass(found.rack().limitKg().orElse(0)) + ".",
                     "Use a trailer or another car.");
@@ -169,7 +176,8 @@ final class Rulings {
     }
 
     private void add(Rule rule, String reason, String remedy) {
-        if (rulings.stream().noneMatch(each -> each.rule() == rule && each.reason().equals(reason))) {
+        if (rulings.stream()
+                .noneMatch(each -> each.rule() == rule && each.reason().equals(reason))) {
             rulings.add(new Ruling(
                     rule,
                     reason,

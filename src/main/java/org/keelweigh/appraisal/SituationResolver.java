@@ -95,7 +95,8 @@ final class SituationResolver {
 
     private Stretch stretch(LaunchSite site) {
         String surface = site.surface();
-        boolean known = surface != null && haul.surfaces().stream().anyMatch(each -> each.code().equals(surface));
+        boolean known = surface != null
+                && haul.surfaces().stream().anyMatch(each -> each.code().equals(surface));
         return new Stretch(
                 site.name(),
                 site.distanceM(),

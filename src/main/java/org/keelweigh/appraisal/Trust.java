@@ -24,16 +24,14 @@ public record Trust(IdentityCheck identity, ListingAssessment listing) {
 
     private static final int FIRST_RULES = 1972;
 
-    static Trust of(
-            CandidateData data, Boat boat, double fairPrice, Situation situation, ListingCatalogue catalogue) {
+    static Trust of(CandidateData data, Boat boat, double fairPrice, Situation situation, ListingCatalogue catalogue) {
         IdentityCheck identity = IdentityCheck.compare(
                 plateState(data.plate().state()),
                 data.plate().number(),
                 data.boat().modelYear(),
                 duty(boat, situation.display().currency()),
                 Year.of(situation.thisYear()));
-        return new Trust(
-                identity, ListingAssessment.of(data.listing(), data.findings(), fairPrice, catalogue));
+        return new Trust(identity, ListingAssessment.of(data.listing(), data.findings(), fairPrice, catalogue));
     }
 
     /** Reads a plate's state by its code; unknown codes count as not looked. */

@@ -29,7 +29,8 @@ public final class Yardsticks {
 
     private Yardsticks(List<Yardstick> yardsticks, List<WeightSet> weightSets) {
         this.yardsticks = List.copyOf(yardsticks);
-        this.criteria = new CriteriaSet(yardsticks.stream().map(Yardstick::criterion).toList());
+        this.criteria =
+                new CriteriaSet(yardsticks.stream().map(Yardstick::criterion).toList());
         this.weightSets = List.copyOf(weightSets);
     }
 
@@ -41,10 +42,7 @@ public final class Yardsticks {
     public static Yardsticks read(Catalogue catalogue) {
         Table table = catalogue.table("criteria.csv").unique("id");
         List<Yardstick> yardsticks = table.map(Yardsticks::yardstick);
-        List<WeightSet> sets = catalogue
-                .table("weight-sets.csv")
-                .unique("set")
-                .map(row -> weightSet(row, yardsticks));
+        List<WeightSet> sets = catalogue.table("weight-sets.csv").unique("set").map(row -> weightSet(row, yardsticks));
         return new Yardsticks(yardsticks, sets);
     }
 
@@ -90,7 +88,9 @@ public final class Yardsticks {
                         .orElse(weightSets.getFirst()));
         Map<String, Double> points = new LinkedHashMap<>();
         for (Yardstick each : yardsticks) {
-            points.put(each.id(), person.weights().getOrDefault(each.id(), start.points().getOrDefault(each.id(), 0.0)));
+            points.put(
+                    each.id(),
+                    person.weights().getOrDefault(each.id(), start.points().getOrDefault(each.id(), 0.0)));
         }
         return points;
     }
@@ -108,9 +108,8 @@ public final class Yardsticks {
 
     private static Yardstick yardstick(Row row) {
         Family family = Coded.parse(Family.class, row.text("family"));
-        List<ValueFunction.Point> points = row.words("points").stream()
-                .map(each -> point(row, each))
-                .toList();
+        List<ValueFunction.Point> points =
+                row.words("points").stream().map(each -> point(row, each)).toList();
         ValueFunction function = ValueFunction.of(points);
         boolean more = points.getLast().value() >= points.getFirst().value();
         Criterion criterion = new Criterion(
@@ -163,7 +162,12 @@ public final class Yardsticks {
         return new Yardstick(
                 each.measure(),
                 new Criterion(
-                        old.id(), old.name(), old.family(), old.unit(), old.direction(), ValueFunction.of(points),
+                        old.id(),
+                        old.name(),
+                        old.family(),
+                        old.unit(),
+                        old.direction(),
+                        ValueFunction.of(points),
                         old.countedParts()),
                 each.family(),
                 each.unit(),

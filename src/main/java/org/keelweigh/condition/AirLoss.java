@@ -32,8 +32,7 @@ public final class AirLoss {
      * @param atmospherePa pressure of the air around, pascals, above 0
      * @return the share, below 0 if it seems to have gained air, which readings do within the gauge's error
      */
-    public static double share(
-            double firstPa, double firstK, double laterPa, double laterK, double atmospherePa) {
+    public static double share(double firstPa, double firstK, double laterPa, double laterK, double atmospherePa) {
         requirePositive("first gauge pressure", firstPa, "pascals");
         requirePositive("first temperature", firstK, "kelvins");
         requirePositive("later temperature", laterK, "kelvins");

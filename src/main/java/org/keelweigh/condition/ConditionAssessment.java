@@ -136,8 +136,7 @@ public record ConditionAssessment(
         return spend;
     }
 
-    private static List<SeriousFinding> serious(
-            List<FoundFault> faults, Predicate<FoundFault> which) {
+    private static List<SeriousFinding> serious(List<FoundFault> faults, Predicate<FoundFault> which) {
         return faults.stream().filter(which).map(SeriousFinding::of).toList();
     }
 

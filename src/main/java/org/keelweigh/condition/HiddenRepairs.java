@@ -95,8 +95,8 @@ public record HiddenRepairs(List<Spread> groups, double stopChance) {
             }
         }
         List<Spread> groups = new ArrayList<>();
-        byGroup.forEach((group, spends) ->
-                groups.add(new Spread(group, largest(spends, known.getOrDefault(group, 0.0)))));
+        byGroup.forEach(
+                (group, spends) -> groups.add(new Spread(group, largest(spends, known.getOrDefault(group, 0.0)))));
         return new HiddenRepairs(groups, 1 - standing);
     }
 

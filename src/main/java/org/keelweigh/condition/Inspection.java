@@ -42,13 +42,15 @@ public record Inspection(
         all.forEach(check -> byId.put(check.id(), check));
         List<IgnoredFinding> ignored = new ArrayList<>();
         Map<String, Finding> found = new HashMap<>();
-        for (Finding finding : findings.stream().sorted(bestFirst(catalogue, byId)).toList()) {
+        for (Finding finding :
+                findings.stream().sorted(bestFirst(catalogue, byId)).toList()) {
             Optional<String> objection = objection(catalogue, boat, byId, finding);
             if (objection.isPresent()) {
                 ignored.add(new IgnoredFinding(finding, objection.get()));
             } else if (found.putIfAbsent(finding.check(), finding) != null) {
                 ignored.add(new IgnoredFinding(
-                        finding, "Another finding on \"" + byId.get(finding.check()).title() + "\" counts instead."));
+                        finding,
+                        "Another finding on \"" + byId.get(finding.check()).title() + "\" counts instead."));
             }
         }
         ignored.sort(BY_CHECK);
@@ -67,7 +69,8 @@ public record Inspection(
     private static Comparator<Finding> bestFirst(InspectionCatalogue catalogue, Map<String, Check> byId) {
         return Comparator.comparingDouble((Finding each) -> -sensitivity(catalogue, byId, each))
                 .thenComparing(Finding::outcome, Comparator.reverseOrder())
-                .thenComparingDouble(each -> each.quote() == null ? 0 : -each.quote().likely())
+                .thenComparingDouble(
+                        each -> each.quote() == null ? 0 : -each.quote().likely())
                 .thenComparing(Finding::toString);
     }
 
@@ -91,8 +94,8 @@ public record Inspection(
         }
         boolean fault = finding.outcome() != Outcome.FINE && finding.outcome() != Outcome.NOT_FITTED;
         if (fault && check.gradeUpTo(finding.outcome()).isEmpty()) {
-            return Optional.of("\"" + title + "\" cannot come out " + finding.outcome().label() + " on a "
-                    + boat.kind().label() + ".");
+            return Optional.of("\"" + title + "\" cannot come out "
+                    + finding.outcome().label() + " on a " + boat.kind().label() + ".");
         }
         return Optional.empty();
     }
@@ -114,8 +117,8 @@ public record Inspection(
         List<FoundFault> faults = new ArrayList<>();
         for (Check check : applicable) {
             finding(check)
-                    .flatMap(finding -> check.gradeUpTo(finding.outcome())
-                            .map(grade -> new FoundFault(check, grade, finding)))
+                    .flatMap(finding ->
+                            check.gradeUpTo(finding.outcome()).map(grade -> new FoundFault(check, grade, finding)))
                     .ifPresent(faults::add);
         }
         return List.copyOf(faults);

@@ -63,28 +63,72 @@ public record PersonData(
     /** Tells the same with other weights. */
     public PersonData withWeights(SortedMap<String, Double> others) {
         return new PersonData(
-                name, massKg, heightM, hipWidthM, use, paddles, decides, liftLimitKg, haulLimitN, weightSet, others,
-                certainty, weighed);
+                name,
+                massKg,
+                heightM,
+                hipWidthM,
+                use,
+                paddles,
+                decides,
+                liftLimitKg,
+                haulLimitN,
+                weightSet,
+                others,
+                certainty,
+                weighed);
     }
 
     /** Tells the same started afresh from a weight set. */
     public PersonData withWeightSet(String set) {
         return new PersonData(
-                name, massKg, heightM, hipWidthM, use, paddles, decides, liftLimitKg, haulLimitN, set,
-                new TreeMap<>(), certainty, weighed);
+                name,
+                massKg,
+                heightM,
+                hipWidthM,
+                use,
+                paddles,
+                decides,
+                liftLimitKg,
+                haulLimitN,
+                set,
+                new TreeMap<>(),
+                certainty,
+                weighed);
     }
 
     /** Tells the same with another certainty. */
     public PersonData withCertainty(Certainty other) {
         return new PersonData(
-                name, massKg, heightM, hipWidthM, use, paddles, decides, liftLimitKg, haulLimitN, weightSet, weights,
-                other, weighed);
+                name,
+                massKg,
+                heightM,
+                hipWidthM,
+                use,
+                paddles,
+                decides,
+                liftLimitKg,
+                haulLimitN,
+                weightSet,
+                weights,
+                other,
+                weighed);
     }
 
     /** Tells the same having said whether the weighing is done. */
     public PersonData withWeighed(boolean done) {
         return new PersonData(
-                name, massKg, heightM, hipWidthM, use, paddles, decides, liftLimitKg, haulLimitN, weightSet, weights,
-                certainty, done);
+                name,
+                massKg,
+                heightM,
+                hipWidthM,
+                use,
+                paddles,
+                decides,
+                liftLimitKg,
+                haulLimitN,
+                weightSet,
+                weights,
+                certainty,
+                done);
     }
 }

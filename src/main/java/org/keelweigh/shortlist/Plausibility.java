@@ -119,8 +119,8 @@ public final class Plausibility {
         if (length != null && length > 50 && length < 10 * INCHES_IN_A_METRE) {
             doubts.refuse(
                     "boat.lengthM",
-                    Bound.LENGTH.complaint(length, display).orElse("") + " If you meant "
-                            + Display.number(length, 0) + " inches, that is " + display.length(length * 0.0254) + ".");
+                    Bound.LENGTH.complaint(length, display).orElse("") + " If you meant " + Display.number(length, 0)
+                            + " inches, that is " + display.length(length * 0.0254) + ".");
         } else {
             doubts.number("boat.lengthM", Bound.LENGTH, length);
         }
@@ -154,14 +154,39 @@ public final class Plausibility {
 
     private void unusual(Doubts doubts, BoatFacts typed) {
         BoatFacts bare = new BoatFacts(
-                typed.kind(), typed.material(), typed.drive(), null, null, null, null, null, null, null, null, null, null,
-                null, List.of());
+                typed.kind(),
+                typed.material(),
+                typed.drive(),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                List.of());
         Boat usual = defaults.resolve(bare, thisYear);
         doubts.compare("boat.lengthM", "long", typed.lengthM(), usual.lengthM(), Display::length, typed);
         doubts.compare("boat.beamM", "wide", typed.beamM(), usual.beamM(), Display::breadth, typed);
         doubts.compare("boat.bareMassKg", "heavy", typed.bareMassKg(), usual.bareMassKg(), Display::mass, typed);
-        doubts.compare("boat.driveMassKg", "heavy for the drive", typed.driveMassKg(), usual.driveMassKg(), Display::mass, typed);
-        doubts.compare("boat.ratedLoadKg", "much for the rated load", typed.ratedLoadKg(), usual.ratedLoadKg(), Display::mass, typed);
+        doubts.compare(
+                "boat.driveMassKg",
+                "heavy for the drive",
+                typed.driveMassKg(),
+                usual.driveMassKg(),
+                Display::mass,
+                typed);
+        doubts.compare(
+                "boat.ratedLoadKg",
+                "much for the rated load",
+                typed.ratedLoadKg(),
+                usual.ratedLoadKg(),
+                Display::mass,
+                typed);
         if (typed.lengthM() != null && typed.beamM() != null && typed.beamM() > typed.lengthM()) {
             doubts.ask("boat.beamM", "The beam is greater than the length: have the two changed places?");
         }

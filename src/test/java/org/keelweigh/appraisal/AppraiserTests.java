@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
-import org.keelweigh.boat.BoatFacts;
 import org.keelweigh.boat.BoatKind;
 import org.keelweigh.catalogue.Catalogue;
 import org.keelweigh.condition.Finding;
@@ -15,9 +14,6 @@ import org.keelweigh.shortlist.Candidate;
 import org.keelweigh.shortlist.CandidateData;
 import org.keelweigh.shortlist.CandidateId;
 import org.keelweigh.shortlist.Facts;
-import org.keelweigh.shortlist.Person;
-import org.keelweigh.shortlist.PersonData;
-import org.keelweigh.shortlist.PersonId;
 import org.keelweigh.shortlist.Shortlist;
 import org.keelweigh.shortlist.ShortlistData;
 import org.keelweigh.shortlist.ShortlistId;
@@ -60,7 +56,9 @@ class AppraiserTests {
             long t = System.nanoTime();
             Measured measured = APPRAISER.measure(facts(priced("One", kind, 700)), YEAR);
             System.out.println(kind + " " + (System.nanoTime() - t) / 1e6 + " ms");
-            assertThat(measured.boats().getFirst().measures().getFirst()).hasSize(14).allMatch(Double::isFinite);
+            assertThat(measured.boats().getFirst().measures().getFirst())
+                    .hasSize(14)
+                    .allMatch(Double::isFinite);
         }
     }
 
@@ -68,12 +66,12 @@ class AppraiserTests {
     void rulesOutABoatWithAStopFindingWhateverItsValue() {
         Measured measured = APPRAISER.measure(
                 facts(
-                        priced("Ruined", BoatKind.SIT_ON_TOP, 10)
-                                .withFinding(Finding.of("hin-read", Outcome.STOP)),
+                        priced("Ruined", BoatKind.SIT_ON_TOP, 10).withFinding(Finding.of("hin-read", Outcome.STOP)),
                         priced("Sound", BoatKind.SIT_ON_TOP, 900)),
                 YEAR);
 
         assertThat(measured.boats().getFirst().ruledOut()).isTrue();
-        assertThat(Answers.of(measured, measured.perspectives().getFirst()).leader()).hasValue(1);
+        assertThat(Answers.of(measured, measured.perspectives().getFirst()).leader())
+                .hasValue(1);
     }
 }

@@ -20,8 +20,8 @@ class AirLossTests {
     // Worked by hand: (13.6 + 14.7) · 297/287 - 14.7 = 14.586 psi, which is 2.8 % below 15.0 psi.
     @Test
     void takesOutTheCoolerNight() {
-        double loss = AirLoss.share(
-                15.0 * PSI_PA, ZERO_CELSIUS_K + 24, 13.6 * PSI_PA, ZERO_CELSIUS_K + 14, ATMOSPHERE_PA);
+        double loss =
+                AirLoss.share(15.0 * PSI_PA, ZERO_CELSIUS_K + 24, 13.6 * PSI_PA, ZERO_CELSIUS_K + 14, ATMOSPHERE_PA);
         assertThat(loss).isCloseTo(0.028, within(0.0005));
         assertThat(AirLoss.outcomeAfterDay(loss)).isEqualTo(Outcome.FINE);
         double uncorrected = 1 - 13.6 / 15.0;
@@ -31,8 +31,8 @@ class AirLossTests {
     // Worked by hand: (8.46 + 14.7) · 297/289 - 14.7 = 9.101 psi of 10.0 psi.
     @Test
     void findsTheMinorLossBehindAnAlarmingReading() {
-        double loss = AirLoss.share(
-                10.0 * PSI_PA, ZERO_CELSIUS_K + 24, 8.46 * PSI_PA, ZERO_CELSIUS_K + 16, ATMOSPHERE_PA);
+        double loss =
+                AirLoss.share(10.0 * PSI_PA, ZERO_CELSIUS_K + 24, 8.46 * PSI_PA, ZERO_CELSIUS_K + 16, ATMOSPHERE_PA);
         assertThat(loss).isCloseTo(0.090, within(0.001));
         assertThat(AirLoss.outcomeAfterDay(loss)).isEqualTo(Outcome.MINOR);
     }

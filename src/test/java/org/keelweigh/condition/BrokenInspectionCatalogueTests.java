@@ -23,10 +23,7 @@ class BrokenInspectionCatalogueTests {
     private Path shopFolder;
 
     @ParameterizedTest(name = "{0} with {2} instead of {1}: {3}")
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
             checks.csv  | hull-uv,hull-bottom       | hull-uv,bottom             | "bottom" is not one of identity
             checks.csv  | hull-uv,hull-bottom       | hull-uv,identity           | checks stand in the order of their zones
             checks.csv  | hull-uv,hull-bottom       | hull-crack,hull-bottom     | stands in an earlier line too
@@ -64,8 +61,9 @@ class BrokenInspectionCatalogueTests {
     @ParameterizedTest
     @CsvSource({"methods.csv, repairer", "materials.csv, tube"})
     void complainsOfAMissingLine(String file, String code) throws IOException {
-        List<String> kept =
-                shipped(file).stream().filter(line -> !line.startsWith(code + ",")).toList();
+        List<String> kept = shipped(file).stream()
+                .filter(line -> !line.startsWith(code + ","))
+                .toList();
         Files.write(shopFolder.resolve(file), kept);
         assertThatExceptionOfType(CatalogueException.class)
                 .isThrownBy(() -> InspectionCatalogue.read(Catalogue.withShopFolder(shopFolder)))
@@ -87,7 +85,9 @@ class BrokenInspectionCatalogueTests {
     private static List<String> shipped(String file) throws IOException {
         try (InputStream table = Catalogue.class.getResourceAsStream("/catalogue/" + file)) {
             Assertions.assertThat(table).isNotNull();
-            return new String(table.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
+            return new String(table.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .toList();
         }
     }
 

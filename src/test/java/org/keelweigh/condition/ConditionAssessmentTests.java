@@ -130,18 +130,20 @@ class ConditionAssessmentTests {
     void takesAMissingPartOutOfTheInspection() {
         ConditionAssessment before = assess(PEDAL);
         ConditionAssessment after = assess(PEDAL, Finding.of("rudder-mount", Outcome.NOT_FITTED));
-        assertThat(after.progress().applicable())
-                .isEqualTo(before.progress().applicable() - 1);
+        assertThat(after.progress().applicable()).isEqualTo(before.progress().applicable() - 1);
         assertThat(after.progress().made()).isZero();
         assertThat(after.hidden().mean()).isLessThan(before.hidden().mean());
     }
 
-    // P(fault | reported fine) with p = 0.05 major or worse, s = 0.15, false alarm 0.10 is 0.047, worked by hand for that grade alone.
+    // P(fault | reported fine) with p = 0.05 major or worse, s = 0.15, false alarm 0.10 is 0.047, worked by hand for
+    // that grade alone.
     @Test
     void believesATouchMoreThanAPicture() {
         Check scupper = CATALOGUE.check("scupper-crack").orElseThrow();
         OutcomeChances before = OutcomeChances.ofFaults(0, 0.05, 0);
-        assertThat(CATALOGUE.afterReportedFine(scupper, before, Method.LISTING_PHOTOS).major())
+        assertThat(CATALOGUE
+                        .afterReportedFine(scupper, before, Method.LISTING_PHOTOS)
+                        .major())
                 .isCloseTo(0.047, within(0.0005));
         assertThat(CATALOGUE.afterReportedFine(scupper, before, Method.TOUCHED).major())
                 .isCloseTo(0.006, within(0.0005));
@@ -151,7 +153,9 @@ class ConditionAssessmentTests {
     void learnsNothingFromAPictureOfWhatNoPictureShows() {
         Check leak = CATALOGUE.check("leak-test").orElseThrow();
         OutcomeChances before = leak.chancesAtFiveYears();
-        assertThat(CATALOGUE.afterReportedFine(leak, before, Method.REQUESTED_PHOTOS).fault())
+        assertThat(CATALOGUE
+                        .afterReportedFine(leak, before, Method.REQUESTED_PHOTOS)
+                        .fault())
                 .isCloseTo(before.fault(), within(1e-12));
     }
 
@@ -196,7 +200,8 @@ class ConditionAssessmentTests {
     void putsCheapRevealingChecksFirstAndWaterLast() {
         List<NextCheck> next = assess(PEDAL).nextChecks();
         assertThat(next.stream().limit(10).map(each -> each.check().id())).contains("prop-gears", "stern-drag");
-        assertThat(next.subList(next.size() - 3, next.size()).stream().map(each -> each.check().id()))
+        assertThat(next.subList(next.size() - 3, next.size()).stream()
+                        .map(each -> each.check().id()))
                 .containsExactlyInAnyOrder("drive-water", "leak-test", "deck-wet");
         double worth = next.getFirst().worthPerMinute();
         assertThat(worth * next.getFirst().check().minutes())
@@ -206,8 +211,8 @@ class ConditionAssessmentTests {
     @Test
     void takesChancesFromOutside() {
         List<Finding> none = List.of();
-        ConditionAssessment sound = ConditionAssessment.of(
-                CATALOGUE, PEDAL, 5, 90, none, check -> OutcomeChances.ofFaults(0, 0, 0));
+        ConditionAssessment sound =
+                ConditionAssessment.of(CATALOGUE, PEDAL, 5, 90, none, check -> OutcomeChances.ofFaults(0, 0, 0));
         assertThat(sound.hidden().mean()).isZero();
         assertThat(sound.hidden().stopChance()).isZero();
         ConditionAssessment worn = ConditionAssessment.of(

@@ -98,9 +98,12 @@ class ConditionLawsTests {
     @Property(tries = 200)
     void spreadsHiddenRepairsOverRisingSpends(@ForAll("findings") List<Finding> findings) {
         for (HiddenRepairs.Spread spread : assess(findings).hidden().groups()) {
-            assertThat(spread.steps().stream().mapToDouble(HiddenRepairs.Step::chance).sum())
+            assertThat(spread.steps().stream()
+                            .mapToDouble(HiddenRepairs.Step::chance)
+                            .sum())
                     .isCloseTo(1, within(1e-12));
-            assertThat(spread.steps()).allSatisfy(step -> assertThat(step.spend()).isNotNegative());
+            assertThat(spread.steps())
+                    .allSatisfy(step -> assertThat(step.spend()).isNotNegative());
             assertThat(spread.steps()).isSortedAccordingTo((a, b) -> Double.compare(a.spend(), b.spend()));
         }
     }

@@ -20,6 +20,7 @@ final class Tally {
     private final int[][] key;
     private final int[] blockCount;
     private final int[] oddCount;
+    private final int[] winner = new int[Lanes.COUNT];
     private final boolean countPairs;
 
     final long[] rank;
@@ -140,16 +141,33 @@ final class Tally {
     }
 
     private void addFavouring(int[][] weight, int lanes) {
-        for (int c = 0; c < criteria; c++) {
+        for (int i = 0; i < Lanes.COUNT; i++) {
+            winner[i] = (key[0][i] & indexMask) * criteria;
+        }
+        int c = 0;
+        for (; c + 3 < criteria; c += 4) {
+            addFour(c, weight[c], weight[c + 1], weight[c + 2], weight[c + 3], lanes);
+        }
+        for (; c < criteria; c++) {
             int[] row = weight[c];
             for (int i = 0; i < lanes; i++) {
-                favouring[(key[0][i] & indexMask) * criteria + c] += row[i];
+                favouring[winner[i] + c] += row[i];
             }
         }
         for (int position = 1;
                 position < alternatives && hasTies(key[position - 1], key[position], lanes);
                 position++) {
             addTiedFavouring(position, weight, lanes);
+        }
+    }
+
+    private void addFour(int c, int[] first, int[] second, int[] third, int[] fourth, int lanes) {
+        for (int i = 0; i < lanes; i++) {
+            int slot = winner[i] + c;
+            favouring[slot] += first[i];
+            favouring[slot + 1] += second[i];
+            favouring[slot + 2] += third[i];
+            favouring[slot + 3] += fourth[i];
         }
     }
 

@@ -48,7 +48,8 @@ class JdbcShortlistStore implements ShortlistStore {
     @Override
     public Entry insert(Kind kind, UUID id, UUID shortlist, String document, String who) {
         long position = entries.nextPosition(kind.name(), shortlist);
-        ShortlistEntry row = entries.save(new ShortlistEntry(id, null, kind, shortlist, position, now(), null, document));
+        ShortlistEntry row =
+                entries.save(new ShortlistEntry(id, null, kind, shortlist, position, now(), null, document));
         return recorded(row.entry(), who);
     }
 
@@ -56,7 +57,8 @@ class JdbcShortlistStore implements ShortlistStore {
     public Optional<Entry> update(Entry seen, String document, String who) {
         ShortlistEntry row = entries.findById(seen.id()).orElseThrow();
         try {
-            return Optional.of(recorded(entries.save(row.withDocument(seen.version(), document)).entry(), who));
+            return Optional.of(recorded(
+                    entries.save(row.withDocument(seen.version(), document)).entry(), who));
         } catch (OptimisticLockingFailureException e) {
             return Optional.empty();
         }

@@ -18,7 +18,8 @@ interface ShortlistEntries extends ListCrudRepository<ShortlistEntry, UUID> {
 
     Optional<ShortlistEntry> findByKindAndId(Kind kind, UUID id);
 
-    @Query("select coalesce(max(position), -1) + 1 from shortlist_entry where kind = :kind and shortlist_id = :shortlistId")
+    @Query(
+            "select coalesce(max(position), -1) + 1 from shortlist_entry where kind = :kind and shortlist_id = :shortlistId")
     long nextPosition(String kind, UUID shortlistId);
 
     /** Deleting leaves the version alone: an edit begun before can then be told that the thing is gone. */
