@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.keelweigh.decision.Difference;
@@ -21,17 +22,28 @@ public final class Answers {
 
     private final Measured measured;
     private final Perspective perspective;
+    private final Optional<Confidence> confidence;
+    private final Optional<NextChecks> next;
     private final Display display;
 
-    private Answers(Measured measured, Perspective perspective) {
+    private Answers(
+            Measured measured, Perspective perspective, Optional<Confidence> confidence, Optional<NextChecks> next) {
         this.measured = measured;
         this.perspective = perspective;
+        this.confidence = confidence;
+        this.next = next;
         this.display = measured.situation().display();
     }
 
     /** Says which boat leads from a perspective, why, and what would change it. */
     public static Answer of(Measured measured, Perspective perspective) {
-        return new Answers(measured, perspective).answer();
+        return of(measured, perspective, Optional.empty(), Optional.empty());
+    }
+
+    /** Says the same with how sure it is and what to check next, where that has been worked out. */
+    public static Answer of(
+            Measured measured, Perspective perspective, Optional<Confidence> confidence, Optional<NextChecks> next) {
+        return new Answers(measured, perspective, confidence, next).answer();
     }
 
     private Answer answer() {
@@ -81,13 +93,27 @@ public final class Answers {
         if (close) {
             sentences.add("With so little between them, let liking decide, or go and test what is not checked.");
         }
+        next.ifPresent(known -> sentences.add(known.sentence()));
         return new Answer(
                 headline,
-                close ? Answer.Strength.OPEN : margin < CLEAR ? Answer.Strength.LIKELY : Answer.Strength.SURE,
+                strength(leader, margin),
                 sentences,
                 figures(leader),
                 changes(leader),
                 OptionalInt.of(leader));
+    }
+
+    private Answer.Strength strength(int leader, double margin) {
+        if (margin < TOO_CLOSE) {
+            return Answer.Strength.OPEN;
+        }
+        return confidence
+                .map(known -> known.strength(leader))
+                .orElse(margin < CLEAR ? Answer.Strength.LIKELY : Answer.Strength.SURE);
+    }
+
+    private static String first(Confidence confidence, int leader) {
+        return " It comes first in " + Confidence.inWords(confidence.chanceBest(leader)) + " weighings.";
     }
 
     private String forWhom() {
@@ -96,7 +122,7 @@ public final class Answers {
 
     /** Names what speaks for and against a boat, strongest first, with the measures. */
     public static String why(Measured measured, Perspective perspective, int boat, int other) {
-        return new Answers(measured, perspective).why(boat, other);
+        return new Answers(measured, perspective, Optional.empty(), Optional.empty()).why(boat, other);
     }
 
     private String why(int boat, int other) {

@@ -35,9 +35,11 @@ final class BoatProspects {
     private final BoatReport report;
     private final Inspection inspection;
     private final double money;
+    private final boolean perfect;
     private final Map<String, Integer> place = new HashMap<>();
 
-    private BoatProspects(Catalogues catalogues, BoatReport report, double money) {
+    private BoatProspects(Catalogues catalogues, BoatReport report, double money, boolean perfect) {
+        this.perfect = perfect;
         this.catalogues = catalogues;
         this.report = report;
         this.money = money;
@@ -48,9 +50,13 @@ final class BoatProspects {
         }
     }
 
-    /** Lists the checks of a boat that nobody has made and that are about the boat itself. */
-    static List<Prospective> of(Catalogues catalogues, BoatReport report, double money) {
-        BoatProspects prospects = new BoatProspects(catalogues, report, money);
+    /**
+     * Lists the checks of a boat that nobody has made.
+     *
+     * @param perfect whether each look finds exactly what is there, which bounds what a real one can tell
+     */
+    static List<Prospective> of(Catalogues catalogues, BoatReport report, double money, boolean perfect) {
+        BoatProspects prospects = new BoatProspects(catalogues, report, money, perfect);
         List<Prospective> all = new ArrayList<>();
         for (Check check : prospects.inspection.unmade()) {
             if (prospects.place.containsKey(check.id())) {
@@ -63,7 +69,8 @@ final class BoatProspects {
     private Prospective prospective(Check check) {
         Belief belief = report.belief();
         Method method = check.water() == WaterNeed.NEEDS ? Method.ON_WATER : Method.TOUCHED;
-        Reliability reliability = catalogues.causes().reliability(check.id(), method);
+        Reliability reliability =
+                perfect ? Reliability.CERTAIN : catalogues.causes().reliability(check.id(), method);
         List<ReportForecast> forecasts = belief.reports(check.id(), reliability);
         int n = forecasts.size();
         double[] probability = new double[n];

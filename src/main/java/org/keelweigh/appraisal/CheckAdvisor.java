@@ -49,6 +49,16 @@ public final class CheckAdvisor {
 
     /** Works out what to check next; with fewer than two boats to choose from there is nothing to settle. */
     public static NextChecks advise(Catalogues catalogues, Outlook outlook, Perspective perspective) {
+        return advise(catalogues, outlook, perspective, false);
+    }
+
+    /** Works out what perfect looks would gain: the bound that no real check passes. */
+    static NextChecks bound(Catalogues catalogues, Outlook outlook, Perspective perspective) {
+        return advise(catalogues, outlook, perspective, true);
+    }
+
+    private static NextChecks advise(
+            Catalogues catalogues, Outlook outlook, Perspective perspective, boolean perfect) {
         if (outlook.costColumn() < 0 || perspective.ranking().runnerUp().isEmpty()) {
             return new NextChecks(
                     List.of(), List.of(), 0, 0, 0, "With fewer than two boats to choose from, no check changes the choice.");
@@ -58,7 +68,7 @@ public final class CheckAdvisor {
         for (int boat = 0; boat < perspective.size(); boat++) {
             if (!perspective.ruledOut(boat)) {
                 int at = boat;
-                BoatProspects.of(catalogues, outlook.measured().boats().get(boat), money)
+                BoatProspects.of(catalogues, outlook.measured().boats().get(boat), money, perfect)
                         .forEach(each -> advisor.add(at, each));
             }
         }

@@ -9,7 +9,7 @@ import java.util.List;
  * @param visit the checks of one visit, in their running order; empty when nothing is worth it
  * @param visitMinutes how long they take together
  * @param visitGain what they are expected to gain together, in money
- * @param perfect expected gain of knowing every hidden thing about every boat, in money: no check can gain more
+ * @param everything expected gain of making every check left on every boat, in money, at the stated weights
  * @param sentence all that in words
  */
 public record NextChecks(
@@ -17,7 +17,7 @@ public record NextChecks(
         List<CheckOutlook> visit,
         double visitMinutes,
         double visitGain,
-        double perfect,
+        double everything,
         String sentence) {
 
     public NextChecks {

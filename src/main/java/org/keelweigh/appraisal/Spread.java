@@ -1,14 +1,12 @@
 package org.keelweigh.appraisal;
 
-import java.util.Arrays;
-
 /**
- * A discrete distribution of a boat's total, kept to a bounded number of points: those next to each other are merged at their
- * common mean, so that the mean never moves and the spread shrinks by less than a merged step.
+ * A discrete distribution of a boat's total, kept to a bounded number of points: those that fall into the same of
+ * {@value #CELLS} equal cells are merged at their common mean, so that the mean never moves and the ends stay apart.
  */
 record Spread(double[] probability, double[] value) {
 
-    private static final int MOST = 96;
+    private static final int CELLS = 512;
 
     static Spread at(double value) {
         return new Spread(new double[] {1}, new double[] {value});
@@ -16,28 +14,40 @@ record Spread(double[] probability, double[] value) {
 
     /** Adds an independent move: to {@code after[r] − from} with chance {@code chance[r]}. */
     Spread plus(double[] chance, double[] after, double from) {
-        int n = probability.length * chance.length;
-        double[][] points = new double[n][];
-        for (int i = 0, k = 0; i < probability.length; i++) {
-            for (int r = 0; r < chance.length; r++, k++) {
-                points[k] = new double[] {value[i] + after[r] - from, probability[i] * chance[r]};
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (double each : value) {
+            for (double moved : after) {
+                low = Math.min(low, each + moved - from);
+                high = Math.max(high, each + moved - from);
             }
         }
-        Arrays.sort(points, (a, b) -> Double.compare(a[0], b[0]));
-        return merged(points);
+        double width = (high - low) / CELLS;
+        double[] cell = new double[CELLS];
+        double[] sum = new double[CELLS];
+        for (int i = 0; i < value.length; i++) {
+            for (int r = 0; r < after.length; r++) {
+                double moved = value[i] + after[r] - from;
+                int at = width > 0 ? Math.min(CELLS - 1, (int) ((moved - low) / width)) : 0;
+                cell[at] += probability[i] * chance[r];
+                sum[at] += probability[i] * chance[r] * moved;
+            }
+        }
+        return occupied(cell, sum);
     }
 
-    private static Spread merged(double[][] points) {
-        int groups = Math.min(MOST, points.length);
-        double[] chance = new double[groups];
-        double[] mean = new double[groups];
-        for (int i = 0; i < points.length; i++) {
-            int group = (int) ((long) i * groups / points.length);
-            chance[group] += points[i][1];
-            mean[group] += points[i][1] * points[i][0];
+    private static Spread occupied(double[] cell, double[] sum) {
+        int count = 0;
+        for (double each : cell) {
+            count += each > 0 ? 1 : 0;
         }
-        for (int g = 0; g < groups; g++) {
-            mean[g] = chance[g] > 0 ? mean[g] / chance[g] : points[g * points.length / groups][0];
+        double[] chance = new double[count];
+        double[] mean = new double[count];
+        for (int i = 0, k = 0; i < cell.length; i++) {
+            if (cell[i] > 0) {
+                chance[k] = cell[i];
+                mean[k++] = sum[i] / cell[i];
+            }
         }
         return new Spread(chance, mean);
     }

@@ -2,6 +2,7 @@ package org.keelweigh.appraisal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -28,7 +29,7 @@ class AppraiserTests {
         return new Facts(
                 new Shortlist(LIST, 0, ShortlistData.named("Test")),
                 List.of(),
-                java.util.Arrays.stream(boats)
+                Arrays.stream(boats)
                         .map(each -> new Candidate(CandidateId.fresh(), LIST, 0, each))
                         .toList());
     }
@@ -45,17 +46,13 @@ class AppraiserTests {
 
         Answer answer = Answers.of(measured, measured.perspectives().getFirst());
 
-        System.out.println(answer);
-        measured.boats().forEach(b -> System.out.println(b.measures() + " " + b.rulings() + " " + b.assumptions()));
         assertThat(answer.leader()).hasValue(1);
     }
 
     @Test
     void measuresEveryKindOfBoat() {
         for (BoatKind kind : BoatKind.values()) {
-            long t = System.nanoTime();
             Measured measured = APPRAISER.measure(facts(priced("One", kind, 700)), YEAR);
-            System.out.println(kind + " " + (System.nanoTime() - t) / 1e6 + " ms");
             assertThat(measured.boats().getFirst().measures().getFirst())
                     .hasSize(14)
                     .allMatch(Double::isFinite);
