@@ -43,20 +43,25 @@ record LocatedJson(JsonNode root, Map<String, Integer> lines) {
             throw new RefusedFile("", 1, "The file is empty.");
         }
         try (JsonParser parser = MAPPER.createParser(text)) {
-            Reader reader = new Reader(parser);
-            return reader.read();
+            return read(parser);
+        }
+    }
+
+    private static LocatedJson read(JsonParser parser) throws RefusedFile {
+        try {
+            return new Reader(parser).read();
         } catch (UnexpectedEndOfInputException e) {
             throw new RefusedFile(
-                    "", line(e), "The file ends in the middle: it was cut off. Export or download it again.");
+                    "", line(parser), "The file ends in the middle: it was cut off. Export or download it again.");
         } catch (StreamConstraintsException e) {
             throw new RefusedFile(
                     "",
-                    line(e),
+                    line(parser),
                     "Here is something no shortlist holds: brackets in each other more than " + DEEPEST
                             + " deep, or a number of more than " + LONGEST_NUMBER + " digits.");
         } catch (JacksonException e) {
             throw new RefusedFile(
-                    "", line(e), "This is not JSON: " + e.getOriginalMessage() + ". A shortlist file is JSON text.");
+                    "", line(parser), "This is not JSON: " + e.getOriginalMessage() + ". A shortlist file is JSON text.");
         }
     }
 
@@ -74,8 +79,9 @@ record LocatedJson(JsonNode root, Map<String, Integer> lines) {
         return path.isEmpty() ? name : path + "." + name;
     }
 
-    private static int line(JacksonException e) {
-        return Math.max(1, e.getLocation() == null ? 1 : e.getLocation().getLineNr());
+    /** Not the place in the exception: that is missing where a limit was passed. */
+    private static int line(JsonParser parser) {
+        return Math.max(1, parser.currentLocation().getLineNr());
     }
 
     private static final class Reader {
