@@ -4,10 +4,15 @@ import java.time.Clock;
 import java.time.Year;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.keelweigh.shortlist.Facts;
+import org.keelweigh.shortlist.ShortlistId;
 import org.springframework.stereotype.Service;
 
-/** Measures shortlists and keeps the last few, because moving a weight must not measure anew. */
+/**
+ * Measures shortlists and keeps the last state of the last few, because moving a weight must not measure anew, and changing
+ * one boat must not measure the others.
+ */
 @Service
 public class AppraisalService {
 
@@ -15,14 +20,16 @@ public class AppraisalService {
 
     private final Appraiser appraiser;
     private final Clock clock;
-    private final Map<Facts, Measured> kept = new LinkedHashMap<>(KEPT, 0.75f, true) {
+    private final Map<ShortlistId, Kept> kept = new LinkedHashMap<>(KEPT, 0.75f, true) {
         private static final long serialVersionUID = 1L;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<Facts, Measured> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<ShortlistId, Kept> eldest) {
             return size() > KEPT;
         }
     };
+
+    private record Kept(Measured measured, Outlook outlook) {}
 
     AppraisalService(Appraiser appraiser, Clock clock) {
         this.appraiser = appraiser;
@@ -31,21 +38,42 @@ public class AppraisalService {
 
     /** Measures a shortlist, or finds it measured already. */
     public Measured measure(Facts facts) {
-        synchronized (kept) {
-            Measured known = kept.get(facts);
-            if (known != null) {
-                return known;
-            }
-        }
-        Measured measured = appraiser.measure(facts, Year.now(clock).getValue());
-        synchronized (kept) {
-            kept.put(facts, measured);
-        }
-        return measured;
+        return keep(facts).measured();
+    }
+
+    /** Prepares the outlook on a shortlist's futures, or finds it prepared already. */
+    public Outlook outlook(Facts facts) {
+        return keep(facts).outlook();
+    }
+
+    /** Works out what to check next. This takes a moment; do it off the thread that draws. */
+    public NextChecks nextChecks(Facts facts, Perspective perspective) {
+        return CheckAdvisor.advise(appraiser.catalogues(), outlook(facts), perspective);
     }
 
     /** Tells the catalogues that shortlists are measured by. */
     public Catalogues catalogues() {
         return appraiser.catalogues();
+    }
+
+    private Kept keep(Facts facts) {
+        ShortlistId id = facts.shortlist().id();
+        Optional<Kept> last = last(id);
+        if (last.isPresent() && last.get().measured().facts().equals(facts)) {
+            return last.get();
+        }
+        Measured measured = appraiser.measure(
+                facts, Year.now(clock).getValue(), last.map(Kept::measured).orElse(null));
+        Kept made = new Kept(measured, Outlook.of(measured));
+        synchronized (kept) {
+            kept.put(id, made);
+        }
+        return made;
+    }
+
+    private Optional<Kept> last(ShortlistId id) {
+        synchronized (kept) {
+            return Optional.ofNullable(kept.get(id));
+        }
     }
 }

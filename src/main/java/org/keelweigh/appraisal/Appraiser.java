@@ -1,6 +1,11 @@
 package org.keelweigh.appraisal;
 
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.keelweigh.shortlist.Candidate;
 import org.keelweigh.shortlist.Facts;
 
 /** Measures shortlists. Pure: the same facts in the same year give the same answer, on any machine. */
@@ -31,12 +36,34 @@ public final class Appraiser {
      * @param thisYear the calendar year
      */
     public Measured measure(Facts facts, int thisYear) {
+        return measure(facts, thisYear, null);
+    }
+
+    /**
+     * Measures every boat of a shortlist of which an earlier state was measured before: boats that measure the same are
+     * taken over.
+     *
+     * @param before the earlier state; {@code null} for none
+     */
+    public Measured measure(Facts facts, int thisYear, @Nullable Measured before) {
         Situation situation = SituationResolver.resolve(facts, catalogues.haul(), thisYear);
         Yardsticks yardsticks = catalogues.yardsticks().inCurrency(situation.priceFactor());
         Draws draws = new Draws(facts.shortlist().data().seed(), FUTURES);
         BoatMeasurer measurer = new BoatMeasurer(catalogues, situation, yardsticks, draws);
-        List<BoatReport> boats =
-                facts.candidates().stream().map(measurer::measure).toList();
+        Map<Candidate, BoatReport> known = known(before, situation, facts);
+        List<BoatReport> boats = facts.candidates().stream()
+                .map(each -> known.containsKey(each) ? known.get(each) : measurer.measure(each))
+                .toList();
         return new Measured(facts, situation, yardsticks, boats);
+    }
+
+    private static Map<Candidate, BoatReport> known(@Nullable Measured before, Situation situation, Facts facts) {
+        boolean same = before != null
+                && before.facts().shortlist().data().seed()
+                        == facts.shortlist().data().seed()
+                && before.situation().measuresLike(situation);
+        return same
+                ? before.boats().stream().collect(Collectors.toMap(BoatReport::candidate, Function.identity()))
+                : Map.of();
     }
 }

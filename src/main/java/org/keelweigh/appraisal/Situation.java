@@ -65,4 +65,33 @@ public record Situation(
                 people.stream().filter(each -> each.data().decides()).toList();
         return deciders.isEmpty() ? people : deciders;
     }
+
+    /** Tells whether boats measure the same in another situation: whether all but the people's weights is alike. */
+    public boolean measuresLike(Situation other) {
+        return weightless().equals(other.weightless());
+    }
+
+    private Situation weightless() {
+        List<Participant> plain = people.stream()
+                .map(each -> new Participant(
+                        each.id(), each.data().withoutWeights(), each.massKg(), each.heightM(), each.use()))
+                .toList();
+        return new Situation(
+                trip,
+                display,
+                thisYear,
+                mainWater,
+                hardestWater,
+                outingsPerYear,
+                gearMassKg,
+                gearOnCartKg,
+                stretches,
+                cart,
+                horizonYears,
+                discountRate,
+                salesTax,
+                priceFactor,
+                plain,
+                assumptions);
+    }
 }

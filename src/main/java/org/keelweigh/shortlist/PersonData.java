@@ -131,4 +131,22 @@ public record PersonData(
                 certainty,
                 done);
     }
+
+    /** Tells the same without anything that was said about weights. */
+    public PersonData withoutWeights() {
+        return new PersonData(
+                name,
+                massKg,
+                heightM,
+                hipWidthM,
+                use,
+                paddles,
+                decides,
+                liftLimitKg,
+                haulLimitN,
+                null,
+                new TreeMap<>(),
+                Certainty.FAIRLY_SURE,
+                false);
+    }
 }

@@ -71,4 +71,30 @@ class AppraiserTests {
         assertThat(Answers.of(measured, measured.perspectives().getFirst()).leader())
                 .hasValue(1);
     }
+
+    @Test
+    void measuresOnlyTheBoatThatChanged() {
+        Facts before = facts(priced("One", BoatKind.SIT_ON_TOP, 700), priced("Two", BoatKind.CANOE, 500));
+        Measured first = APPRAISER.measure(before, YEAR);
+        Candidate two = before.candidates().get(1);
+        Candidate mended = new Candidate(
+                two.id(), two.shortlist(), 1, two.data().withFinding(Finding.of("hull-crack", Outcome.MAJOR)));
+        Facts after = new Facts(before.shortlist(), List.of(), List.of(before.candidates().get(0), mended));
+
+        Measured second = APPRAISER.measure(after, YEAR, first);
+
+        assertThat(second.boats().get(0)).isSameAs(first.boats().get(0));
+        assertThat(second.boats().get(1).cost().presentValue())
+                .isGreaterThan(first.boats().get(1).cost().presentValue());
+        assertThat(second.boats().get(1).measures())
+                .isEqualTo(APPRAISER.measure(after, YEAR).boats().get(1).measures());
+    }
+
+    @Test
+    void givesTheSameMeasuresForTheSameFacts() {
+        Facts facts = facts(priced("One", BoatKind.PEDAL_KAYAK, 700), priced("Two", BoatKind.CANOE, 500));
+
+        assertThat(APPRAISER.measure(facts, YEAR).boats().get(0).measures())
+                .isEqualTo(APPRAISER.measure(facts, YEAR).boats().get(0).measures());
+    }
 }
