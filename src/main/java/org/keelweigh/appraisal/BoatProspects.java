@@ -44,7 +44,9 @@ final class BoatProspects {
         this.report = report;
         this.money = money;
         this.inspection = Inspection.of(
-                catalogues.inspection(), report.boat(), report.candidate().data().findings());
+                catalogues.inspection(),
+                report.boat(),
+                report.candidate().data().findings());
         for (int i = 0; i < report.belief().checks().size(); i++) {
             place.put(report.belief().checks().get(i).id(), i);
         }

@@ -57,11 +57,15 @@ public final class CheckAdvisor {
         return advise(catalogues, outlook, perspective, true);
     }
 
-    private static NextChecks advise(
-            Catalogues catalogues, Outlook outlook, Perspective perspective, boolean perfect) {
+    private static NextChecks advise(Catalogues catalogues, Outlook outlook, Perspective perspective, boolean perfect) {
         if (outlook.costColumn() < 0 || perspective.ranking().runnerUp().isEmpty()) {
             return new NextChecks(
-                    List.of(), List.of(), 0, 0, 0, "With fewer than two boats to choose from, no check changes the choice.");
+                    List.of(),
+                    List.of(),
+                    0,
+                    0,
+                    0,
+                    "With fewer than two boats to choose from, no check changes the choice.");
         }
         CheckAdvisor advisor = new CheckAdvisor(outlook, perspective);
         double money = outlook.measured().situation().priceFactor();
@@ -83,11 +87,7 @@ public final class CheckAdvisor {
         for (int s = 0; s < samples; s++) {
             base[s] = totals(s, boats);
             after[s] = moved(
-                    boat,
-                    prospective,
-                    base[s][boat],
-                    best(base[s], boat),
-                    weights.weight(outlook.costColumn(), s));
+                    boat, prospective, base[s][boat], best(base[s], boat), weights.weight(outlook.costColumn(), s));
         }
         TestOutlook result = TestOutlook.evaluate(base, boat, prospective.probability(), after);
         tests.add(new Test(boat, prospective, result));
@@ -120,10 +120,13 @@ public final class CheckAdvisor {
             int boat, BoatProspects.Prospective prospective, double total, double bestOther, double costWeight) {
         double[] after = new double[prospective.probability().length];
         double perMoney = costWeight * slope(boat);
-        double lost = LOST_ON_A_DUD * outlook.measured().boats().get(boat).price().value();
+        double lost =
+                LOST_ON_A_DUD * outlook.measured().boats().get(boat).price().value();
         double perDud = perMoney * lost - Math.max(0, total - bestOther);
         for (int r = 0; r < after.length; r++) {
-            after[r] = total + perMoney * prospective.repairs()[r] + perDud * prospective.dud()[r];
+            after[r] = total
+                    + perMoney * prospective.repairs()[r]
+                    + perDud * prospective.dud()[r];
         }
         return after;
     }
@@ -222,7 +225,8 @@ public final class CheckAdvisor {
         }
         CheckOutlook first = visit.getFirst();
         String boat = outlook.measured().boats().get(first.boat()).name();
-        String lead = "Before paying, check this on " + boat + ": " + lower(first.check().title()) + " ("
+        String lead = "Before paying, check this on " + boat + ": "
+                + lower(first.check().title()) + " ("
                 + Display.number(first.minutes(), 0) + " minutes; it would change the choice in "
                 + Confidence.inWords(first.changeChance()) + " cases).";
         return visit.size() == 1

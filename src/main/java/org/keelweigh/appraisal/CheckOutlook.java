@@ -12,8 +12,7 @@ import org.keelweigh.condition.Check;
  * @param changeChance chance that the report changes the choice
  * @param minutes how long it takes
  */
-public record CheckOutlook(
-        int boat, Check check, double gain, double gainError, double changeChance, double minutes) {
+public record CheckOutlook(int boat, Check check, double gain, double gainError, double changeChance, double minutes) {
 
     /** Tells the expected gain for each minute of checking. */
     public double gainPerMinute() {

@@ -63,7 +63,12 @@ public final class Offers {
                 ? Optional.empty()
                 : catalogues
                         .negotiation()
-                        .plan(asking, report.fair().amount(), tie.capped(highest), budgetLeft(report, asking), faults(report));
+                        .plan(
+                                asking,
+                                report.fair().amount(),
+                                tie.capped(highest),
+                                budgetLeft(report, asking),
+                                faults(report));
         return new BoatOffer.Offer(boat, asking, tie, plan, arguments, curve(boat, asking, highest), report.fair());
     }
 

@@ -36,10 +36,14 @@ public final class Outlook {
         for (int b = 0; b < values.length && cost >= 0; b++) {
             values[b] = costValues(measured, boats.get(b).futures(), cost, 0);
         }
-        int samples = boats.isEmpty() ? Appraiser.FUTURES : boats.getFirst().futures().size();
+        int samples =
+                boats.isEmpty() ? Appraiser.FUTURES : boats.getFirst().futures().size();
         long seed = measured.facts().shortlist().data().seed();
         return new Outlook(
-                measured, cost, values, new WeightDraws(seed, measured.yardsticks().all().size(), samples));
+                measured,
+                cost,
+                values,
+                new WeightDraws(seed, measured.yardsticks().all().size(), samples));
     }
 
     /** Tells in how many weighings each boat comes where, from a perspective and how sure its person is. */
@@ -60,7 +64,9 @@ public final class Outlook {
 
     /** Tells the value of a boat's cost in each future if its price were higher by {@code extra}. */
     double[] costValues(int boat, double extra) {
-        return cost < 0 ? new double[0] : costValues(measured, measured.boats().get(boat).futures(), cost, extra);
+        return cost < 0
+                ? new double[0]
+                : costValues(measured, measured.boats().get(boat).futures(), cost, extra);
     }
 
     int costColumn() {

@@ -99,37 +99,46 @@ final class Rulings {
 
     private void fit(String person, FitScore.Scored score) {
         switch (score.row().id()) {
-            case "capacity-used" -> add(
-                    Rule.CAPACITY,
-                    person + " with gear would use " + situation.display().percent(score.measure())
-                            + " of its rated load; " + situation.display().percent(FULLEST) + " is the most.",
-                    "Take less gear, or check the rating on the plate.");
-            case "water-match" -> add(
-                    Rule.WATER,
-                    "A " + found.boat().kind().label() + " is not made for a "
-                            + situation.mainWater().label() + ".",
-                    "Choose calmer water as your main water, or another kind of boat.");
+            case "capacity-used" ->
+                add(
+                        Rule.CAPACITY,
+                        person + " with gear would use " + situation.display().percent(score.measure())
+                                + " of its rated load; " + situation.display().percent(FULLEST) + " is the most.",
+                        "Take less gear, or check the rating on the plate.");
+            case "water-match" ->
+                add(
+                        Rule.WATER,
+                        "A " + found.boat().kind().label() + " is not made for a "
+                                + situation.mainWater().label() + ".",
+                        "Choose calmer water as your main water, or another kind of boat.");
             case "store-length", "roof-load", "alone-lift", "car-length" -> {
                 // told below, with the figures in people's units
             }
-            default -> add(
-                    Rule.FIT,
-                    person + ": " + score.dealBreaker().orElse(""),
-                    "Sit in it and try; if it fits after all, say so here.");
+            default ->
+                add(
+                        Rule.FIT,
+                        person + ": " + score.dealBreaker().orElse(""),
+                        "Sit in it and try; if it fits after all, say so here.");
         }
     }
 
     private void transport() {
         boolean carried = found.boat().kind().rigid() && found.boat().riggedMassKg() > 0;
         boolean alone = situation.people().size() < 2;
-        if (carried && known(found.boat().bareMassKg()) && alone && found.loading().getFirst().liftRatio() > MOST_LIFT_RATIO) {
+        if (carried
+                && known(found.boat().bareMassKg())
+                && alone
+                && found.loading().getFirst().liftRatio() > MOST_LIFT_RATIO) {
             add(
                     Rule.LIFT,
                     found.loading().getFirst().advice(),
                     "Name a second person who helps, or plan a loading aid or a trailer.");
         }
         boolean canTow = Boolean.TRUE.equals(situation.trip().car().canTow());
-        if (carried && known(found.boat().bareMassKg()) && !canTow && found.rack().ratio().orElse(0) > 1) {
+        if (carried
+                && known(found.boat().bareMassKg())
+                && !canTow
+                && found.rack().ratio().orElse(0) > 1) {
             add(
                     Rule.ROOF,
                     "On the roof it weighs "

@@ -182,9 +182,8 @@ public record RoofLoading(
     private static List<String> cautions(double recommendedKg) {
         List<String> cautions = new ArrayList<>();
         if (recommendedKg == 0) {
-            cautions.add(
-                    "The hands would go above 1.75 m (5.7 ft), where the lifting equation recommends no lift: use "
-                            + "a step, a loading arm or a helper.");
+            cautions.add("The hands would go above 1.75 m (5.7 ft), where the lifting equation recommends no lift: use "
+                    + "a step, a loading arm or a helper.");
         }
         cautions.add(
                 "Empty the hull first: the equation does not hold for shifting water, slippery ground or one hand.");

@@ -79,7 +79,8 @@ class AppraiserTests {
         Candidate two = before.candidates().get(1);
         Candidate mended = new Candidate(
                 two.id(), two.shortlist(), 1, two.data().withFinding(Finding.of("hull-crack", Outcome.MAJOR)));
-        Facts after = new Facts(before.shortlist(), List.of(), List.of(before.candidates().get(0), mended));
+        Facts after = new Facts(
+                before.shortlist(), List.of(), List.of(before.candidates().get(0), mended));
 
         Measured second = APPRAISER.measure(after, YEAR, first);
 

@@ -56,7 +56,8 @@ class OutlookTests {
             assertThat(each.gain()).isNotNegative();
             assertThat(each.gain())
                     .as(each.check().id())
-                    .isLessThanOrEqualTo(perfect.get(each.boat() + each.check().id()).gain() + 1e-9);
+                    .isLessThanOrEqualTo(
+                            perfect.get(each.boat() + each.check().id()).gain() + 1e-9);
         }
     }
 
@@ -85,7 +86,8 @@ class OutlookTests {
 
     @Test
     void ordersTheThreePricesAndLetsTheChanceFallWithThePrice() {
-        BoatOffer.Offer offer = (BoatOffer.Offer) Offers.of(OUTLOOK, PERSPECTIVE, CATALOGUES).getFirst();
+        BoatOffer.Offer offer =
+                (BoatOffer.Offer) Offers.of(OUTLOOK, PERSPECTIVE, CATALOGUES).getFirst();
 
         assertThat(offer.plan()).hasValueSatisfying(plan -> {
             assertThat(plan.opening()).isLessThanOrEqualTo(plan.target());
@@ -99,7 +101,8 @@ class OutlookTests {
 
     @Test
     void tiesWithTheBestOtherBoatAtTheTiePrice() {
-        BoatOffer.Offer offer = (BoatOffer.Offer) Offers.of(OUTLOOK, PERSPECTIVE, CATALOGUES).getFirst();
+        BoatOffer.Offer offer =
+                (BoatOffer.Offer) Offers.of(OUTLOOK, PERSPECTIVE, CATALOGUES).getFirst();
         assertThat(offer.tie()).isInstanceOf(Tie.At.class);
         double tie = ((Tie.At) offer.tie()).price();
 
