@@ -91,4 +91,17 @@ public record BoatReport(
     public boolean ruledOut() {
         return ruledOutBy().isPresent();
     }
+
+    /** Tells the cash that is needed before the first launch; repairs that nobody has seen yet are not due then. */
+    public double dayOneCash() {
+        return dayOneCash(cost);
+    }
+
+    static double dayOneCash(FiveYearCost cost) {
+        double hidden = cost.lines().stream()
+                .filter(line -> line.id().equals(OwnershipNeeds.HIDDEN))
+                .mapToDouble(line -> line.total())
+                .sum();
+        return cost.dayOne() - hidden;
+    }
 }

@@ -171,7 +171,7 @@ public final class CheckAdvisor {
             gain = route.gain();
         }
         double minutes = visit.stream().mapToDouble(CheckOutlook::minutes).sum();
-        return new NextChecks(outlooks, visit, minutes, gain, gain(tests), sentence(visit, minutes));
+        return new NextChecks(outlooks, visit, minutes, gain, gain(tests), sentence(visit, minutes, gain));
     }
 
     private CheckOutlook outlook(Test test) {
@@ -219,7 +219,7 @@ public final class CheckAdvisor {
         return totals;
     }
 
-    private String sentence(List<CheckOutlook> visit, double minutes) {
+    private String sentence(List<CheckOutlook> visit, double minutes, double gain) {
         if (visit.isEmpty()) {
             return "Nothing left to check is worth the trip: no report is likely enough to change the choice.";
         }
@@ -231,8 +231,9 @@ public final class CheckAdvisor {
                 + Confidence.inWords(first.changeChance()) + " cases).";
         return visit.size() == 1
                 ? lead
-                : lead + " These " + visit.size() + " checks, " + Display.number(minutes, 0)
-                        + " minutes, settle most of what can be settled.";
+                : lead + " These " + visit.size() + " checks take " + Display.number(minutes, 0)
+                        + " minutes and are worth about "
+                        + outlook.measured().situation().display().money(gain) + " to you before you choose.";
     }
 
     private static String lower(String text) {

@@ -157,7 +157,7 @@ public final class Offers {
         if (budget == null) {
             return Double.MAX_VALUE;
         }
-        double beside = report.cost().dayOne() - report.futures().priceSlope() * asking;
+        double beside = report.dayOneCash() - report.futures().priceSlope() * asking;
         return (budget - beside) / report.futures().priceSlope();
     }
 

@@ -37,6 +37,7 @@ final class OwnershipNeeds {
 
     private static final double CART_FROM_KG = 22;
     private static final double CART_FROM_M = 40;
+    private static final double AID_FROM_RATIO = 1.3;
 
     private final Situation situation;
     private final Catalogues catalogues;
@@ -102,10 +103,13 @@ final class OwnershipNeeds {
         need(needs, Need.MISSING_VEST, situation.paddlers().size() - included(listing, "vest"));
         need(needs, Need.MISSING_SIGNAL, 1 - included(listing, "signal-light"));
         need(needs, Need.MISSING_LOCK, 1 - included(listing, "dry-bag-lock"));
-        int paddles = people - included(listing, "paddle");
+        int paddles = people
+                - included(listing, "paddle")
+                - included(listing, "canoe-paddle")
+                - included(listing, "paddle-throwaway");
         switch (boat.kind()) {
             case CANOE -> need(needs, Need.MISSING_CANOE_PADDLE, paddles);
-            case ROWING_BOAT -> need(needs, Need.MISSING_OARS, 1 - included(listing, "paddle"));
+            case ROWING_BOAT -> need(needs, Need.MISSING_OARS, 1 - included(listing, "oars") - included(listing, "paddle"));
             case PEDAL_KAYAK -> need(needs, Need.MISSING_CHEAP_PADDLE, paddles);
             case SIT_ON_TOP, SIT_INSIDE, INFLATABLE_BOARD, HARD_BOARD, INFLATABLE_KAYAK ->
                 need(needs, Need.MISSING_PADDLE, paddles);
@@ -147,7 +151,7 @@ final class OwnershipNeeds {
         boolean hasBars = Boolean.TRUE.equals(trip.car().hasBars()) || included(listing, "rack-bars") > 0;
         need(needs, Need.RACK_BARS, hasBars ? 0 : 1);
         need(needs, Need.CRADLE, 1 - included(listing, "cradle-straps"));
-        boolean allStruggle = loading.stream().noneMatch(each -> each.liftRatio() <= 1);
+        boolean allStruggle = loading.stream().noneMatch(each -> each.liftRatio() <= AID_FROM_RATIO);
         boolean alone = situation.people().size() < 2;
         need(needs, Need.LOADING_AID, allStruggle && alone ? 1 : 0);
     }

@@ -165,7 +165,7 @@ final class Rulings {
 
     private void money() {
         Double budget = situation.trip().budget();
-        double dayOne = found.cost().dayOne();
+        double dayOne = BoatReport.dayOneCash(found.cost());
         if (budget != null && budget > 0 && dayOne > MOST_CASH_SHARE * budget) {
             add(
                     Rule.CASH,
