@@ -2,8 +2,14 @@ package org.keelweigh.demo;
 
 /** An example with invented people and boats, shipped in {@code demo-data/}. */
 public enum Example {
-    COUPLE("couple", "A couple and four boats", "Two people who weigh different things, with two pedal boats, a canoe and a bargain that is none"),
-    SOLO("solo", "One person and two light boats", "Somebody with a sore shoulder and a small flat, with an inflatable and a sit-on-top");
+    COUPLE(
+            "couple",
+            "A couple and four boats",
+            "Two people who weigh different things, with two pedal boats, a canoe and a bargain that is none"),
+    SOLO(
+            "solo",
+            "One person and two light boats",
+            "Somebody with a sore shoulder and a small flat, with an inflatable and a sit-on-top");
 
     private final String file;
     private final String title;

@@ -82,7 +82,10 @@ final class AnswerJson {
         number(node, "value", perspective.ranking().total(boat));
         number(node, "chanceBest", view.confidence().chanceBest(boat));
         number(node, "breakEvenPrice", WholeAnswer.tie(view.offers().get(boat)));
-        node.put("breakEven", BreakEvenWords.of(view.offers().get(boat), whole.measured().situation().display()));
+        node.put(
+                "breakEven",
+                BreakEvenWords.of(
+                        view.offers().get(boat), whole.measured().situation().display()));
         ArrayNode contributions = node.putArray("contributions");
         for (int c = 0; c < criteria.size(); c++) {
             ObjectNode part = contributions.addObject();
@@ -114,8 +117,7 @@ final class AnswerJson {
 
     static void assumptions(ObjectNode node, List<Assumption> assumptions) {
         ArrayNode list = node.putArray("assumptions");
-        assumptions.forEach(
-                each -> list.addObject().put("field", each.field()).put("sentence", each.sentence()));
+        assumptions.forEach(each -> list.addObject().put("field", each.field()).put("sentence", each.sentence()));
     }
 
     static void sentences(ObjectNode node, String field, List<String> sentences) {

@@ -1,8 +1,10 @@
 package org.keelweigh.exchange;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.keelweigh.appraisal.Assumption;
 import org.keelweigh.appraisal.BoatReport;
 import org.keelweigh.appraisal.Perspective;
@@ -16,6 +18,7 @@ import org.keelweigh.haul.CartAnswer;
 import org.keelweigh.haul.CartPlan;
 import org.keelweigh.haul.HaulerAnswer;
 import org.keelweigh.haul.Leg;
+import org.keelweigh.haul.RoofLift;
 import org.keelweigh.haul.RoofLoading;
 import org.keelweigh.shortlist.Display;
 
@@ -48,7 +51,8 @@ final class AnswerText {
             title("One cart for all of them", '-');
             lines.add(whole.oneCart());
         }
-        assumptions("Assumed about trip and people", whole.measured().situation().assumptions());
+        assumptions(
+                "Assumed about trip and people", whole.measured().situation().assumptions());
     }
 
     private void view(WholeAnswer.View view) {
@@ -67,8 +71,9 @@ final class AnswerText {
 
     private void place(WholeAnswer.View view, int boat) {
         Perspective perspective = view.perspective();
-        String standing = perspective.ruledOut(boat) ? "ruled out" : "best in "
-                + display.percent(view.confidence().chanceBest(boat)) + " of weighings";
+        String standing = perspective.ruledOut(boat)
+                ? "ruled out"
+                : "best in " + display.percent(view.confidence().chanceBest(boat)) + " of weighings";
         lines.add("");
         lines.add(perspective.ranking().rank(boat) + ". " + name(boat) + ": "
                 + Display.number(perspective.ranking().total(boat), 1) + " of 100 points, " + standing);
@@ -87,12 +92,17 @@ final class AnswerText {
 
     private void stability(WeightStability each) {
         String name = whole.measured().yardsticks().all().get(each.criterion()).name();
-        String below = each.winnerBelow().isEmpty() ? "" : "; below, " + name(each.winnerBelow().getAsInt()) + " leads";
-        String above = each.winnerAbove().isEmpty() ? "" : "; above, " + name(each.winnerAbove().getAsInt()) + " leads";
+        String below = each.winnerBelow().isEmpty()
+                ? ""
+                : "; below, " + name(each.winnerBelow().getAsInt()) + " leads";
+        String above = each.winnerAbove().isEmpty()
+                ? ""
+                : "; above, " + name(each.winnerAbove().getAsInt()) + " leads";
         lines.add("   " + wide(name, 28) + right(display.percent(each.weight()), 10)
                 + (each.holdsEverywhere()
                         ? ", whatever it is"
-                        : ", from " + display.percent(each.from()) + " to " + display.percent(each.to()) + below + above));
+                        : ", from " + display.percent(each.from()) + " to " + display.percent(each.to()) + below
+                                + above));
     }
 
     private void boat(BoatReport boat) {
@@ -104,6 +114,7 @@ final class AnswerText {
         cost(boat);
         cart(boat.cart());
         boat.loading().forEach(this::loading);
+        cautions(boat);
         assumptions("Assumed", boat.assumptions());
     }
 
@@ -116,7 +127,8 @@ final class AnswerText {
                         : ", " + display.money(boat.cost().perOuting().getAsDouble()) + " an outing")
                 + "; " + display.money(boat.cost().dayOne()) + " before the first launch");
         for (CostGroup group : CostGroup.values()) {
-            lines.add("   " + wide(group.label(), 50) + right(display.money(boat.cost().presentValue(group)), 10));
+            lines.add("   " + wide(group.label(), 50)
+                    + right(display.money(boat.cost().presentValue(group)), 10));
             boat.cost().lines().stream().filter(each -> each.group() == group).forEach(this::line);
         }
     }
@@ -138,10 +150,9 @@ final class AnswerText {
             case BagCarry bag -> lines.add("   In its bag, without a cart");
         }
         for (HaulerAnswer each : cart.haulers()) {
-            lines.add("   " + each.hauler().name() + ": " + Display.number(each.ratio(), 2)
-                    + " of what they keep up, " + (each.alone() ? "alone" : "with help"));
+            lines.add("   " + each.hauler().name() + ": " + Display.number(each.ratio(), 2) + " of what they keep up, "
+                    + (each.alone() ? "alone" : "with help"));
         }
-        cart.cautions().forEach(each -> lines.add("   " + each));
     }
 
     private void stretch(Leg leg) {
@@ -158,16 +169,26 @@ final class AnswerText {
     }
 
     private void loading(RoofLoading loading) {
-        lines.add("On the car, " + loading.lifter().name() + ": heaviest end "
-                + display.mass(loading.secondEnd().loadKg()) + ", "
-                + Display.number(loading.liftRatio(), 2) + " of a limit of "
-                + display.mass(loading.secondEnd().personKg()) + ", lifting index "
-                + (Double.isFinite(loading.secondEnd().index())
-                        ? Display.number(loading.secondEnd().index(), 2)
-                        : "without bound")
-                + ": " + loading.secondEnd().band().label());
+        lines.add("On the car, " + loading.lifter().name() + ", one end at a time onto bars "
+                + display.length(loading.barHeightM()) + " high:");
+        lift("first end", loading.firstEnd());
+        lift("second end", loading.secondEnd());
         lines.add("   " + loading.advice());
-        loading.cautions().forEach(each -> lines.add("   " + each));
+    }
+
+    private void lift(String what, RoofLift lift) {
+        lines.add("   " + what + " " + display.mass(lift.loadKg()) + ", " + Display.number(lift.liftRatio(), 2)
+                + " of a limit of " + display.mass(lift.personKg()) + ", lifting index "
+                + (Double.isFinite(lift.index()) ? Display.number(lift.index(), 2) : "without bound") + ": "
+                + lift.band().label());
+    }
+
+    /** Cart and lift mostly ask for the same care, so it is told once. */
+    private void cautions(BoatReport boat) {
+        Set<String> once = new LinkedHashSet<>(boat.cart().cautions());
+        boat.loading().forEach(each -> once.addAll(each.cautions()));
+        lines.add("Keep in mind:");
+        once.forEach(each -> lines.add("   " + each));
     }
 
     private void assumptions(String heading, List<Assumption> assumptions) {

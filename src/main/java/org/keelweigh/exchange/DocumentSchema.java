@@ -103,8 +103,10 @@ final class DocumentSchema {
             }
             known.properties().forEach(each -> putDefault(object, each));
             if (object.size() > schema.path("maxProperties").asInt(Integer.MAX_VALUE)) {
-                shape(path, "There are " + object.size() + " entries here; at most "
-                        + schema.path("maxProperties").asInt() + " can be read.");
+                shape(
+                        path,
+                        "There are " + object.size() + " entries here; at most "
+                                + schema.path("maxProperties").asInt() + " can be read.");
                 return;
             }
             object.properties().forEach(each -> member(path, each, known, schema.path("additionalProperties")));
@@ -124,8 +126,10 @@ final class DocumentSchema {
                 value(inner, each.getValue(), known.get(name));
             } else if (!further.isObject()) {
                 List<String> names = List.copyOf(known.propertyNames());
-                shape(inner, "\"" + Words.brief(name) + "\" is not a field of a shortlist file here."
-                        + NearestName.hint(Words.brief(name), names));
+                shape(
+                        inner,
+                        "\"" + Words.brief(name) + "\" is not a field of a shortlist file here."
+                                + NearestName.hint(Words.brief(name), names));
             } else if (name.isBlank() || name.length() > LONGEST_KEY) {
                 shape(inner, "The name of this entry must have 1 to " + LONGEST_KEY + " characters.");
             } else {
@@ -148,24 +152,36 @@ final class DocumentSchema {
             List<String> codes = words(schema.path("enum"));
             int most = schema.path("maxLength").asInt(Integer.MAX_VALUE);
             if (!codes.isEmpty() && !codes.contains(text)) {
-                shape(path, "\"" + Words.brief(text) + "\" is none of " + String.join(", ", codes) + "."
-                        + NearestName.hint(Words.brief(text), codes));
+                shape(
+                        path,
+                        "\"" + Words.brief(text) + "\" is none of " + String.join(", ", codes) + "."
+                                + NearestName.hint(Words.brief(text), codes));
             } else if (text.codePointCount(0, text.length()) > most) {
-                shape(path, "The text has " + text.codePointCount(0, text.length()) + " characters; at most " + most
-                        + " can be kept.");
-            } else if ("uuid".equals(schema.path("format").asString("")) && !UUID.matcher(text).matches()) {
-                shape(path, "\"" + Words.brief(text)
-                        + "\" is not an identifier such as 6f1c2a30-5b7d-4e89-9a01-23456789abcd.");
+                shape(
+                        path,
+                        "The text has " + text.codePointCount(0, text.length()) + " characters; at most " + most
+                                + " can be kept.");
+            } else if ("uuid".equals(schema.path("format").asString(""))
+                    && !UUID.matcher(text).matches()) {
+                shape(
+                        path,
+                        "\"" + Words.brief(text)
+                                + "\" is not an identifier such as 6f1c2a30-5b7d-4e89-9a01-23456789abcd.");
             }
         }
 
         private void number(String path, BigDecimal value, JsonNode schema) {
             if (schema.has("minimum") && value.compareTo(schema.get("minimum").decimalValue()) < 0) {
-                range(path, Words.number(value) + " is too little: the least is "
-                        + Words.number(schema.get("minimum").decimalValue()) + ".");
-            } else if (schema.has("maximum") && value.compareTo(schema.get("maximum").decimalValue()) > 0) {
-                range(path, Words.number(value) + " is too much: the most is "
-                        + Words.number(schema.get("maximum").decimalValue()) + ".");
+                range(
+                        path,
+                        Words.number(value) + " is too little: the least is "
+                                + Words.number(schema.get("minimum").decimalValue()) + ".");
+            } else if (schema.has("maximum")
+                    && value.compareTo(schema.get("maximum").decimalValue()) > 0) {
+                range(
+                        path,
+                        Words.number(value) + " is too much: the most is "
+                                + Words.number(schema.get("maximum").decimalValue()) + ".");
             }
         }
 
@@ -185,7 +201,8 @@ final class DocumentSchema {
             case "string" -> value.isString();
             case "boolean" -> value.isBoolean();
             case "number" -> value.isNumber();
-            case "integer" -> value.isNumber() && value.decimalValue().stripTrailingZeros().scale() <= 0;
+            case "integer" ->
+                value.isNumber() && value.decimalValue().stripTrailingZeros().scale() <= 0;
             case "null" -> value.isNull();
             default -> throw new IllegalStateException("The schema has an unknown type " + type);
         };

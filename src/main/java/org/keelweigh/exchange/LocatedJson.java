@@ -61,7 +61,9 @@ record LocatedJson(JsonNode root, Map<String, Integer> lines) {
                             + " deep, or a number of more than " + LONGEST_NUMBER + " digits.");
         } catch (JacksonException e) {
             throw new RefusedFile(
-                    "", line(parser), "This is not JSON: " + e.getOriginalMessage() + ". A shortlist file is JSON text.");
+                    "",
+                    line(parser),
+                    "This is not JSON: " + e.getOriginalMessage() + ". A shortlist file is JSON text.");
         }
     }
 

@@ -70,7 +70,8 @@ public record ShortlistDocument(
         return new ShortlistDocument(
                 FORMAT,
                 VERSION,
-                new ShortlistPart(facts.shortlist().id().value(), facts.shortlist().data()),
+                new ShortlistPart(
+                        facts.shortlist().id().value(), facts.shortlist().data()),
                 facts.people().stream()
                         .map(person -> new PersonPart(person.id().value(), person.data()))
                         .toList(),

@@ -66,7 +66,8 @@ public final class ShortlistImport {
         DocumentReview review = new DocumentReview(document, located, names, defaults, thisYear);
         List<ImportProblem> problems = new ArrayList<>(review.problems());
         found.range().stream()
-                .filter(each -> problems.stream().noneMatch(other -> other.field().equals(each.field())))
+                .filter(each ->
+                        problems.stream().noneMatch(other -> other.field().equals(each.field())))
                 .forEach(problems::add);
         return problems.isEmpty() ? new ImportResult.Ready(document, review.questions()) : refused(problems);
     }

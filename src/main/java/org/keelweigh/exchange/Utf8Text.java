@@ -28,8 +28,7 @@ final class Utf8Text {
         out.flip();
         if (result.isError()) {
             int line = 1 + (int) out.chars().filter(c -> c == '\n').count();
-            throw new RefusedFile(
-                    "", line, "The file is not UTF-8 text. Save it again and choose the encoding UTF-8.");
+            throw new RefusedFile("", line, "The file is not UTF-8 text. Save it again and choose the encoding UTF-8.");
         }
         return withoutMark(out.toString());
     }

@@ -54,7 +54,8 @@ record WholeAnswer(Measured measured, List<View> views, String oneCart) {
         List<NamedRequest> requests = measured.boats().stream()
                 .map(boat -> new NamedRequest(boat.name(), boat.cartRequest()))
                 .toList();
-        String cart = some ? new CartPlanner(catalogues.haul()).oneForAll(requests).reason() : "";
+        String cart =
+                some ? new CartPlanner(catalogues.haul()).oneForAll(requests).reason() : "";
         return new WholeAnswer(measured, views, cart);
     }
 

@@ -39,9 +39,8 @@ class ExamplesTests {
         byte[] file = Files.readAllBytes(Path.of("demo-data", example.name().toLowerCase() + ".json"));
 
         assertThat(reading.read(file))
-                .isInstanceOfSatisfying(
-                        ImportResult.Ready.class,
-                        ready -> assertThat(ready.questions()).isEmpty());
+                .isInstanceOfSatisfying(ImportResult.Ready.class, ready -> assertThat(ready.questions())
+                        .isEmpty());
     }
 
     @ParameterizedTest

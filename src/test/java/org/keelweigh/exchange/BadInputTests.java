@@ -52,11 +52,9 @@ class BadInputTests {
         byte[] great = new byte[Utf8Text.MOST_BYTES + 1];
         Arrays.fill(great, (byte) ' ');
 
-        assertThat(reading.read(great))
-                .isInstanceOfSatisfying(
-                        ImportResult.Refused.class,
-                        refused -> assertThat(refused.problems().getFirst().sentence())
-                                .contains("more than 5 MB"));
+        assertThat(reading.read(great)).isInstanceOfSatisfying(ImportResult.Refused.class, refused -> assertThat(
+                        refused.problems().getFirst().sentence())
+                .contains("more than 5 MB"));
     }
 
     @Test
@@ -76,22 +74,28 @@ class BadInputTests {
 
     @Test
     void asksAboutNamesThatNoCatalogueHasAndKeepsThem() {
-        String text = Documented.example().replace("hull-scratch", "hull-scrach").replace("canoe-paddle", "piano");
+        String text =
+                Documented.example().replace("hull-scratch", "hull-scrach").replace("\"paddle\"", "\"piano\"");
 
         ImportResult.Ready ready = (ImportResult.Ready) reading.read(text);
 
         assertThat(ready.questions().stream().map(doubt -> doubt.sentence()).collect(Collectors.joining("\n")))
                 .contains("Did you mean \"hull-scratch\"?")
                 .contains("piece of gear named \"piano\"");
-        assertThat(ready.document().candidates().getFirst().data().findings().getFirst().check())
+        assertThat(ready.document()
+                        .candidates()
+                        .getFirst()
+                        .data()
+                        .findings()
+                        .getFirst()
+                        .check())
                 .isEqualTo("hull-scrach");
     }
 
     @Test
     void readsTheExampleOfTheDocumentation() {
         assertThat(reading.read(Documented.example()))
-                .isInstanceOfSatisfying(
-                        ImportResult.Ready.class,
-                        ready -> assertThat(ready.questions()).isEmpty());
+                .isInstanceOfSatisfying(ImportResult.Ready.class, ready -> assertThat(ready.questions())
+                        .isEmpty());
     }
 }

@@ -65,7 +65,10 @@ class ImportServiceTests {
                 document.format(),
                 document.formatVersion(),
                 new ShortlistDocument.ShortlistPart(
-                        twice, document.shortlist().data().withTrip(document.shortlist().data().trip())),
+                        twice,
+                        document.shortlist()
+                                .data()
+                                .withTrip(document.shortlist().data().trip())),
                 document.people(),
                 List.of(new ShortlistDocument.CandidatePart(UUID.randomUUID(), null)));
 

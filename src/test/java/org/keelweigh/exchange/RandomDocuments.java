@@ -49,7 +49,8 @@ final class RandomDocuments {
     }
 
     private JsonNode value(String name, JsonNode written) {
-        JsonNode rule = written.has("$ref") ? schema.at(written.get("$ref").asString().substring(1)) : written;
+        JsonNode rule =
+                written.has("$ref") ? schema.at(written.get("$ref").asString().substring(1)) : written;
         if (rule.has("enum")) {
             return MAKE.stringNode(pick(rule.get("enum")));
         }
@@ -141,7 +142,9 @@ final class RandomDocuments {
         if (rule.path("format").asString("").equals("uuid")) {
             return new UUID(random.nextLong(), random.nextLong()).toString();
         }
-        return "currency".equals(name) ? "EUR" : "x" + letters(Math.min(30, rule.get("maxLength").asInt() - 2));
+        return "currency".equals(name)
+                ? "EUR"
+                : "x" + letters(Math.min(30, rule.get("maxLength").asInt() - 2));
     }
 
     private String letters(int most) {

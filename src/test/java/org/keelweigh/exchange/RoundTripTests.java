@@ -22,9 +22,8 @@ class RoundTripTests {
         ShortlistDocument document = new RandomDocuments(seed).next();
 
         assertThat(IMPORT.read(ShortlistExport.of(document)))
-                .isInstanceOfSatisfying(
-                        ImportResult.Ready.class,
-                        ready -> assertThat(ready.document()).isEqualTo(document));
+                .isInstanceOfSatisfying(ImportResult.Ready.class, ready -> assertThat(ready.document())
+                        .isEqualTo(document));
     }
 
     @Property(tries = 100, seed = "20260102")

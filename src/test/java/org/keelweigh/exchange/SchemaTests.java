@@ -60,7 +60,10 @@ class SchemaTests {
                 List<String> codes = Arrays.stream(plain.getEnumConstants())
                         .map(each -> ((Coded) each).code())
                         .toList();
-                assertThat(property.get("enum").valueStream().filter(JsonNode::isString).map(JsonNode::asString))
+                assertThat(property.get("enum")
+                                .valueStream()
+                                .filter(JsonNode::isString)
+                                .map(JsonNode::asString))
                         .containsExactlyElementsOf(codes);
             } else if (plain.isRecord()) {
                 assertThat(property.get("$ref").asString()).isEqualTo("#/$defs/" + plain.getSimpleName());
