@@ -1,9 +1,14 @@
 package org.keelweigh.exchange;
 
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import org.keelweigh.appraisal.Rule;
+import org.keelweigh.appraisal.Trust;
+import org.keelweigh.boat.identity.PlateState;
 import org.keelweigh.catalogue.Catalogue;
 import org.keelweigh.condition.Finding;
 import org.keelweigh.shortlist.CandidateData;
@@ -25,6 +30,11 @@ record KnownNames(
         Set<String> gear,
         Set<String> surfaces,
         Set<String> carts) {
+
+    private static final List<String> PLATE_STATES =
+            Arrays.stream(PlateState.values()).map(Trust::code).toList();
+    private static final List<String> RULES =
+            Arrays.stream(Rule.values()).map(Rule::code).toList();
 
     static KnownNames read(Catalogue catalogue) {
         Set<String> signals = new LinkedHashSet<>(names(catalogue, "signals.csv", "signal"));
@@ -67,6 +77,10 @@ record KnownNames(
             ask("findings[" + place + "].check", "check", finding.check(), checks, ask);
             place++;
         }
+        if (data.plate().state() != null) {
+            ask("plate.state", "state of a hull number", data.plate().state(), PLATE_STATES, ask);
+        }
+        data.liftedRulings().keySet().forEach(id -> ask("liftedRulings." + id, "deal-breaker", id, RULES, ask));
         data.listing().signals().keySet().forEach(id -> ask("listing.signals." + id, "sign", id, signals, ask));
         data.listing().included().keySet().forEach(id -> ask("listing.included." + id, "piece of gear", id, gear, ask));
     }
@@ -76,7 +90,7 @@ record KnownNames(
         if (!known.contains(name)) {
             ask.accept(
                     field,
-                    "No catalogue here has a " + what + " named \"" + Words.brief(name)
+                    "Nothing here knows a " + what + " named \"" + Words.brief(name)
                             + "\"; it is kept but counts for nothing."
                             + NearestName.hint(Words.brief(name), known));
         }

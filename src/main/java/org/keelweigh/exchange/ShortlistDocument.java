@@ -2,10 +2,16 @@ package org.keelweigh.exchange;
 
 import java.util.List;
 import java.util.UUID;
+import org.keelweigh.shortlist.Candidate;
 import org.keelweigh.shortlist.CandidateData;
+import org.keelweigh.shortlist.CandidateId;
 import org.keelweigh.shortlist.Facts;
+import org.keelweigh.shortlist.Person;
 import org.keelweigh.shortlist.PersonData;
+import org.keelweigh.shortlist.PersonId;
+import org.keelweigh.shortlist.Shortlist;
 import org.keelweigh.shortlist.ShortlistData;
+import org.keelweigh.shortlist.ShortlistId;
 
 /**
  * A whole shortlist as it stands in a file. The form is described in {@code docs/data-format.md} and, for programs, in
@@ -71,6 +77,19 @@ public record ShortlistDocument(
                         .toList(),
                 facts.candidates().stream()
                         .map(boat -> new CandidatePart(boat.id().value(), boat.data()))
+                        .toList());
+    }
+
+    /** Makes the facts of an appraisal, as if the document had just been stored. */
+    public Facts facts() {
+        ShortlistId id = new ShortlistId(shortlist.id());
+        return new Facts(
+                new Shortlist(id, 0, shortlist.data()),
+                people.stream()
+                        .map(part -> new Person(new PersonId(part.id()), id, 0, part.data()))
+                        .toList(),
+                candidates.stream()
+                        .map(part -> new Candidate(new CandidateId(part.id()), id, 0, part.data()))
                         .toList());
     }
 }
