@@ -21,4 +21,9 @@ public record Participant(Optional<PersonId> id, PersonData data, Figure massKg,
     public String name() {
         return data.name();
     }
+
+    /** Tells the same person with other weights. */
+    Participant weighing(PersonData other) {
+        return new Participant(id, other, massKg, heightM, use);
+    }
 }

@@ -65,4 +65,25 @@ public record Situation(
                 people.stream().filter(each -> each.data().decides()).toList();
         return deciders.isEmpty() ? people : deciders;
     }
+
+    /** Tells the same with people who weigh differently. */
+    Situation withPeople(List<Participant> others) {
+        return new Situation(
+                trip,
+                display,
+                thisYear,
+                mainWater,
+                hardestWater,
+                outingsPerYear,
+                gearMassKg,
+                gearOnCartKg,
+                stretches,
+                cart,
+                horizonYears,
+                discountRate,
+                salesTax,
+                priceFactor,
+                others,
+                assumptions);
+    }
 }

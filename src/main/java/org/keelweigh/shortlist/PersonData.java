@@ -87,4 +87,11 @@ public record PersonData(
                 name, massKg, heightM, hipWidthM, use, paddles, decides, liftLimitKg, haulLimitN, weightSet, weights,
                 certainty, done);
     }
+
+    /** Tells the same without anything said about weights. */
+    public PersonData unweighed() {
+        return new PersonData(
+                name, massKg, heightM, hipWidthM, use, paddles, decides, liftLimitKg, haulLimitN, null,
+                new TreeMap<>(), Certainty.FAIRLY_SURE, false);
+    }
 }
