@@ -6,6 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.keelweigh.decision.Weights;
+import org.keelweigh.haul.CartPlanner;
+import org.keelweigh.haul.HaulCatalogue;
+import org.keelweigh.haul.NamedRequest;
+import org.keelweigh.haul.OneCart;
 import org.keelweigh.shortlist.Facts;
 import org.keelweigh.shortlist.PersonId;
 
@@ -23,6 +27,15 @@ public record Measured(Facts facts, Situation situation, Yardsticks yardsticks, 
 
     public Measured {
         boats = List.copyOf(boats);
+    }
+
+    /** Tells the one kind of cart that serves whichever boat that is not ruled out wins. */
+    public OneCart oneCart(HaulCatalogue catalogue) {
+        return new CartPlanner(catalogue)
+                .oneForAll(boats.stream()
+                        .filter(each -> !each.ruledOut())
+                        .map(each -> new NamedRequest(each.name(), each.cartRequest()))
+                        .toList());
     }
 
     /** Finds the place of a person among the situation's people. */

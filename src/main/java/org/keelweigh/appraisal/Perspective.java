@@ -3,6 +3,7 @@ package org.keelweigh.appraisal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.keelweigh.decision.AdditiveModel;
 import org.keelweigh.decision.Difference;
 import org.keelweigh.decision.Dominance;
@@ -83,9 +84,16 @@ public final class Perspective {
         return new Perspective(person, name, others, values, ruledOut);
     }
 
-    /** Tells, for each criterion, how much of the difference between the boats it makes; the shares sum to one. */
+    /**
+     * Tells, for each criterion, how much of the difference between the boats left to choose from it makes; the shares sum to
+     * one, or are all zero where nothing differs.
+     */
     public double[] effectiveShares() {
-        return weights.effectiveShares(values);
+        double[][] left = IntStream.range(0, values.length)
+                .filter(boat -> !ruledOut[boat])
+                .mapToObj(boat -> values[boat])
+                .toArray(double[][]::new);
+        return left.length == 0 ? new double[shares.length] : weights.effectiveShares(left);
     }
 
     /** Tells, for each criterion, how far its weight can move before another boat leads; empty if all are ruled out. */

@@ -148,5 +148,4 @@ public record PersonData(
                 new TreeMap<>(),
                 Certainty.FAIRLY_SURE,
                 false);
-    }
-}
+    }}

@@ -1,0 +1,265 @@
+package org.keelweigh.ui.compare;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import org.keelweigh.appraisal.AppraisalService;
+import org.keelweigh.appraisal.BoatReport;
+import org.keelweigh.appraisal.Perspective;
+import org.keelweigh.appraisal.Ruling;
+import org.keelweigh.appraisal.WeightSet;
+import org.keelweigh.shortlist.Candidate;
+import org.keelweigh.shortlist.CandidateData;
+import org.keelweigh.shortlist.CandidateId;
+import org.keelweigh.shortlist.Facts;
+import org.keelweigh.shortlist.Person;
+import org.keelweigh.shortlist.PersonData;
+import org.keelweigh.shortlist.PersonId;
+import org.keelweigh.shortlist.ShortlistEditing;
+import org.keelweigh.shortlist.ShortlistId;
+import org.keelweigh.ui.chart.BoatChart;
+import org.keelweigh.ui.shell.Undo;
+import org.keelweigh.ui.shell.Visitor;
+
+/**
+ * The whole comparison of two or more boats. Facts are measured once; while a slider moves, only what follows from the weights
+ * is shown anew, and what takes longer waits until it is let go.
+ */
+class Dashboard extends Div implements MattersSection.Listener {
+
+    private final transient AppraisalService appraisal;
+    private final transient ShortlistEditing editing;
+    private final transient BiConsumer<ShortlistId, Optional<PersonId>> chosen;
+    private final RadioButtonGroup<Optional<PersonId>> chooser = new RadioButtonGroup<>();
+    private final MattersSection matters;
+    private final transient List<Part> live;
+    private final transient List<Part> settled;
+    private transient Weighing weighing;
+    private transient Map<String, Double> atFirst;
+
+    Dashboard(
+            AppraisalService appraisal,
+            ShortlistEditing editing,
+            Facts facts,
+            Consumer<CandidateData> add,
+            BiConsumer<ShortlistId, Optional<PersonId>> chosen) {
+        this.appraisal = appraisal;
+        this.editing = editing;
+        this.chosen = chosen;
+        weighing = Weighing.of(appraisal.measure(facts), Optional.empty());
+        atFirst = weighing.points();
+        matters = new MattersSection(weighing.measured().yardsticks(), weighing.outlook().display(), this);
+        AnswerStrip answer = new AnswerStrip();
+        BoatCards cards = new BoatCards();
+        ValueSection value = new ValueSection();
+        StripSection strips = new StripSection();
+        CostValueSection costValue = new CostValueSection();
+        MoneySection money = new MoneySection();
+        LaunchSection launch = new LaunchSection(appraisal.catalogues().haul());
+        SideBySideSection side = new SideBySideSection(this::remove);
+        WhySection why = new WhySection();
+        FirmnessSection firmness = new FirmnessSection();
+        TieSection ties = new TieSection();
+        TogetherSection together = new TogetherSection();
+        RulingsSection rulings = new RulingsSection(this::lift);
+        live = List.of(answer, cards, value, strips, costValue, why);
+        settled = List.of(money, launch, side, firmness, ties, together, rulings);
+        choosable(why, value.bars(), costValue.picture(), money.build(), launch.drawing());
+        prepareChooser();
+        Fold more = new Fold("Add another boat");
+        more.put(new AddBoat(weighing.outlook().display(), add));
+        add(chooser, answer, cards, pair(column(value, strips), matters), pair(costValue, money), launch, side);
+        add(pair(why, column(firmness, ties)), together, rulings, more);
+        addClassName("kw-stack");
+        offerPerspectives();
+        showAll();
+    }
+
+    private static Div pair(Component left, Component right) {
+        Div pair = new Div(left, right);
+        pair.addClassName("kw-pair");
+        return pair;
+    }
+
+    private static Div column(Component... components) {
+        Div column = new Div(components);
+        column.addClassName("kw-stack");
+        return column;
+    }
+
+    private void choosable(WhySection why, BoatChart<?>... charts) {
+        for (BoatChart<?> chart : charts) {
+            chart.addBoatSelectedListener(event -> weighing.measured().boats().stream()
+                    .map(BoatReport::id)
+                    .filter(each -> each.toString().equals(event.boatId()))
+                    .findFirst()
+                    .ifPresent(why::choose));
+        }
+    }
+
+    private void prepareChooser() {
+        chooser.setLabel("Seen through the eyes of");
+        chooser.setTestId("perspective");
+        chooser.addClassName("kw-chooser");
+        chooser.addValueChangeListener(change -> {
+            if (change.isFromClient() && change.getValue() != null) {
+                look(change.getValue());
+                chosen.accept(shortlist(), change.getValue());
+            }
+        });
+    }
+
+    private void offerPerspectives() {
+        List<Perspective> all = weighing.measured().perspectives();
+        chooser.setItems(all.stream().map(Perspective::person).toList());
+        chooser.setItemLabelGenerator(person -> weighing.measured().perspective(person).name());
+        chooser.setValue(weighing.stated().person());
+        chooser.setVisible(all.size() > 1);
+    }
+
+    /** Looks through one person's eyes, or everybody's. */
+    void look(Optional<PersonId> person) {
+        weighing = Weighing.of(weighing.measured(), person);
+        atFirst = weighing.points();
+        chooser.setValue(weighing.stated().person());
+        showAll();
+    }
+
+    /** Shows changed facts; a trial of weights goes on. */
+    void update(Facts facts) {
+        if (facts.equals(weighing.measured().facts())) {
+            return;
+        }
+        Weighing before = weighing;
+        Weighing now = Weighing.of(appraisal.measure(facts), before.stated().person());
+        weighing = before.together() && before.moved() && now.together() ? now.withPoints(before.points()) : now;
+        offerPerspectives();
+        showAll();
+    }
+
+    private void showAll() {
+        showLive();
+        showSettled();
+    }
+
+    private void showLive() {
+        Outlook outlook = weighing.outlook();
+        live.forEach(each -> each.show(outlook));
+        boolean returnable = weighing.together() ? weighing.moved() : !weighing.points().equals(atFirst);
+        matters.show(weighing, outlook.perspective(), explained(), returnable);
+    }
+
+    private void showSettled() {
+        Outlook outlook = weighing.outlook();
+        settled.forEach(each -> each.show(outlook));
+    }
+
+    private String explained() {
+        if (!weighing.together()) {
+            return weighing.stated().person().isEmpty()
+                    ? "Saved as yours as soon as you let go."
+                    : "Saved for " + weighing.stated().name() + " as soon as you let go.";
+        }
+        return weighing.moved()
+                ? "A trial: these points are nobody's and are not saved. To change what somebody said, choose them above."
+                : "The mean of what each of you said. Move anything to try it out; it is not saved.";
+    }
+
+    @Override
+    public void moved(String criterion, double points) {
+        weighing = weighing.with(criterion, points);
+        showLive();
+    }
+
+    @Override
+    public void released() {
+        if (weighing.together() || !weighing.moved()) {
+            showSettled();
+        } else {
+            save(weighing.points());
+        }
+    }
+
+    @Override
+    public void replaced(Map<String, Double> points, String done) {
+        Map<String, Double> before = weighing.points();
+        use(points);
+        Undo.offer(done, () -> use(before));
+    }
+
+    @Override
+    public void started(WeightSet set) {
+        replaced(set.points(), "The points are those of \"" + set.name() + "\".");
+    }
+
+    @Override
+    public void returned() {
+        use(weighing.together() ? Weighing.of(weighing.measured(), Optional.empty()).points() : atFirst);
+    }
+
+    private void use(Map<String, Double> points) {
+        weighing = weighing.withPoints(points);
+        showLive();
+        released();
+    }
+
+    private void save(Map<String, Double> points) {
+        UnaryOperator<PersonData> change = data -> data.withWeights(new TreeMap<>(points));
+        Optional<Person> seen = weighing.stated().person().flatMap(weighing.measured().facts()::person);
+        if (seen.isPresent()) {
+            Person person = seen.get();
+            Person edited =
+                    new Person(person.id(), person.shortlist(), person.version(), change.apply(person.data()));
+            SaveNote.kept(editing.save(edited, Visitor.name()), "the points of " + person.data().name());
+        } else {
+            editing.add(shortlist(), change.apply(PersonData.named(weighing.stated().name())), Visitor.name());
+        }
+        refresh();
+    }
+
+    private void lift(BoatReport boat, Ruling ruling, String reason) {
+        String before = ruling.lifted().orElse("");
+        if (lift(boat.id(), ruling, reason)) {
+            String done = reason.isBlank()
+                    ? boat.name() + " is ruled out again."
+                    : boat.name() + " stays in, for the reason you wrote.";
+            Undo.offer(done, () -> lift(boat.id(), ruling, before));
+        }
+    }
+
+    private boolean lift(CandidateId boat, Ruling ruling, String reason) {
+        Optional<Candidate> seen = editing.facts(shortlist()).flatMap(facts -> facts.candidate(boat));
+        boolean kept = seen.isPresent()
+                && SaveNote.kept(
+                        editing.save(
+                                new Candidate(
+                                        boat,
+                                        shortlist(),
+                                        seen.get().version(),
+                                        seen.get().data().withLifted(ruling.rule().code(), reason)),
+                                Visitor.name()),
+                        reason);
+        refresh();
+        return kept;
+    }
+
+    private void remove(BoatReport boat) {
+        editing.delete(boat.id(), Visitor.name());
+        Undo.offer(boat.name() + " was removed.", () -> editing.restore(boat.id(), Visitor.name()));
+    }
+
+    private void refresh() {
+        editing.facts(shortlist()).ifPresent(this::update);
+    }
+
+    private ShortlistId shortlist() {
+        return weighing.outlook().shortlist();
+    }
+}

@@ -1,0 +1,169 @@
+package org.keelweigh.ui.compare;
+
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H3;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.html.UnorderedList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.keelweigh.appraisal.BoatReport;
+import org.keelweigh.haul.CartAnswer;
+import org.keelweigh.haul.CartPlan;
+import org.keelweigh.haul.HaulCatalogue;
+import org.keelweigh.haul.Leg;
+import org.keelweigh.haul.LiftBand;
+import org.keelweigh.haul.RoofLoading;
+import org.keelweigh.shortlist.Display;
+import org.keelweigh.ui.chart.CartDrawing;
+import org.keelweigh.ui.chart.CartDrawingData;
+import org.keelweigh.ui.chart.CartDrawingData.Axle;
+import org.keelweigh.ui.chart.CartDrawingData.Forces;
+import org.keelweigh.ui.chart.CartDrawingData.Hull;
+import org.keelweigh.ui.chart.CartDrawingData.Place;
+import org.keelweigh.ui.chart.CartDrawingData.Scene;
+import org.keelweigh.ui.chart.CartDrawingData.Slope;
+import org.keelweigh.ui.chart.Figure;
+
+/** How each boat gets from the car to the water: the drawing, the verdicts in words, and one cart for all. */
+class LaunchSection extends Fold implements Part {
+
+    private final transient HaulCatalogue catalogue;
+    private final CartDrawing drawing = new CartDrawing("Each boat on its cart on the hardest stretch, at one scale");
+    private final Paragraph oneCart = new Paragraph();
+    private final Div words = new Div();
+    private transient List<BoatReport> shown = List.of();
+
+    LaunchSection(HaulCatalogue catalogue) {
+        super("From car to water");
+        this.catalogue = catalogue;
+        oneCart.setId("one-cart");
+        words.addClassName("kw-launch-words");
+        UnorderedList cautions = new UnorderedList(
+                CartAnswer.CAUTIONS.stream().map(ListItem::new).toArray(ListItem[]::new));
+        Div caution = new Div(cautions);
+        caution.addClassName("kw-caution");
+        put(oneCart, drawing, words, caution);
+    }
+
+    CartDrawing drawing() {
+        return drawing;
+    }
+
+    @Override
+    public void show(Outlook outlook) {
+        if (shown.equals(outlook.measured().boats())) {
+            return;
+        }
+        shown = outlook.measured().boats();
+        oneCart.setText(outlook.measured().oneCart(catalogue).reason());
+        Optional<CartDrawingData> data = data(outlook);
+        data.ifPresent(drawing::setData);
+        drawing.setVisible(data.isPresent());
+        words.removeAll();
+        outlook.measured().boats().forEach(each -> words.add(told(each, outlook.display())));
+    }
+
+    private static Div told(BoatReport boat, Display display) {
+        Div told = new Div(new H3(boat.name()), cart(boat), new Paragraph(String.join(" ", boat.cart().reasons())));
+        boat.loading().stream()
+                .map(LaunchSection::lift)
+                .forEach(told::add);
+        boat.rack().warnings().forEach(each -> told.add(new Paragraph(each)));
+        if (boat.cart() instanceof CartPlan plan && plan.worstHoldBackN() > 0) {
+            told.add(new Paragraph("Going down, hold back " + display.force(plan.worstHoldBackN()) + "."));
+        }
+        return told;
+    }
+
+    private static Paragraph cart(BoatReport boat) {
+        Span verdict = tag(boat.cart().verdict().label(), switch (boat.cart().verdict()) {
+            case ONE_PERSON -> "good";
+            case TWO_PEOPLE -> "warn";
+            case NOT_BY_CART -> "bad";
+        });
+        String what = boat.cart() instanceof CartPlan plan
+                ? " on a " + plan.cart().label() + (plan.cartAssumed() ? " (assumed)" : "")
+                : " with the bag";
+        return new Paragraph(new Span("To the water: "), verdict, new Span(what));
+    }
+
+    private static Paragraph lift(RoofLoading loading) {
+        LiftBand band = loading.alone();
+        Span verdict = tag(band.label(), switch (band) {
+            case COMFORTABLE -> "good";
+            case HARD -> "warn";
+            case NO -> "bad";
+        });
+        return new Paragraph(new Span("Onto the car alone, end by end: "), verdict, new Span(" " + loading.advice()));
+    }
+
+    private static Span tag(String words, String tone) {
+        Span tag = new Span(words);
+        tag.addClassName("kw-tag");
+        tag.getElement().setAttribute("data-tone", tone);
+        return tag;
+    }
+
+    static Optional<CartDrawingData> data(Outlook outlook) {
+        List<Scene> scenes = outlook.measured().boats().stream()
+                .flatMap(each -> scene(each, outlook.display()).stream())
+                .toList();
+        if (scenes.isEmpty()) {
+            return Optional.empty();
+        }
+        String summary = scenes.stream()
+                .min(Comparator.comparingDouble(each -> each.forces().pull().value()))
+                .map(each -> each.name() + " is the lightest to pull: "
+                        + each.forces().pull().label() + ".")
+                .orElseThrow();
+        return Optional.of(new CartDrawingData(summary, scenes));
+    }
+
+    private static Optional<Scene> scene(BoatReport boat, Display display) {
+        return boat.cart() instanceof CartPlan plan
+                ? hardest(plan).map(leg -> scene(boat, plan, leg, display))
+                : Optional.empty();
+    }
+
+    private static Optional<Leg.Rolled> hardest(CartPlan plan) {
+        return plan.worstLeg() instanceof Leg.Rolled leg
+                ? Optional.of(leg)
+                : plan.rolled().stream()
+                        .max(Comparator.comparingDouble(each -> each.pullN().likely()));
+    }
+
+    private static Scene scene(BoatReport boat, CartPlan plan, Leg.Rolled leg, Display display) {
+        double lengthM = boat.boat().lengthM().value();
+        double bedM = plan.cart().bedAboveAxleM();
+        return new Scene(
+                boat.id().toString(),
+                boat.name(),
+                plan.reasons().getFirst(),
+                new Hull(lengthM, boat.boat().depthM().value(), display.length(lengthM)),
+                new Axle(
+                        plan.axleStationM(),
+                        plan.cart().wheelRadiusM(),
+                        "axle " + display.length(plan.axleStationM()) + " from the stern"),
+                new Place(plan.gripStationM(), bedM + plan.gripHeightM()),
+                new Place(plan.load().stationM(), bedM + plan.load().heightM()),
+                new Slope(leg.ground().slopeRad(), slope(leg)),
+                new Forces(
+                        force(plan.load().weightN(), display),
+                        force(leg.up().wheelN(), display),
+                        force(leg.up().handN(), display),
+                        force(leg.up().pullN(), display)));
+    }
+
+    private static String slope(Leg.Rolled leg) {
+        double percent = 100 * Math.tan(leg.ground().slopeRad());
+        return leg.ground().name() + ", "
+                + (percent < 0.5 ? "level" : Display.number(percent, 0) + " % slope");
+    }
+
+    private static Figure force(double newtons, Display display) {
+        return new Figure(newtons, display.force(newtons));
+    }
+}

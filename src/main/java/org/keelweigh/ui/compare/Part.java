@@ -1,0 +1,7 @@
+package org.keelweigh.ui.compare;
+
+/** A part of the page that shows an outlook, again and again without being built anew. */
+interface Part {
+
+    void show(Outlook outlook);
+}
