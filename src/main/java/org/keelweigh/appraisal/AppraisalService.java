@@ -5,6 +5,7 @@ import java.time.Year;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleConsumer;
 import org.keelweigh.shortlist.Facts;
 import org.keelweigh.shortlist.ShortlistId;
 import org.springframework.stereotype.Service;
@@ -54,6 +55,20 @@ public class AppraisalService {
     /** Tells the catalogues that shortlists are measured by. */
     public Catalogues catalogues() {
         return appraiser.catalogues();
+    }
+
+    /** Tells where, how and by whom the boats are to be used, with what was assumed; measures no boat. */
+    public Situation situation(Facts facts) {
+        return appraiser.situation(facts, Year.now(clock).getValue());
+    }
+
+    /**
+     * Finds out which assumed figures matter most to who leads. Slow: it measures the boats many times.
+     *
+     * @param progress hears the share of the work that is done, 0 to 1
+     */
+    public Optional<UnknownsThatMatter> unknowns(Facts facts, DoubleConsumer progress) {
+        return UnknownsThatMatter.find(appraiser, facts, Year.now(clock).getValue(), progress);
     }
 
     private Kept keep(Facts facts) {

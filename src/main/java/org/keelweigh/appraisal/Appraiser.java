@@ -46,15 +46,25 @@ public final class Appraiser {
      * @param before the earlier state; {@code null} for none
      */
     public Measured measure(Facts facts, int thisYear, @Nullable Measured before) {
+        return measure(facts, thisYear, before, FUTURES);
+    }
+
+    /** Measures with fewer futures, where many measurements have to be made; {@code before} must have as many. */
+    Measured measure(Facts facts, int thisYear, @Nullable Measured before, int futures) {
         Situation situation = SituationResolver.resolve(facts, catalogues.haul(), thisYear);
         Yardsticks yardsticks = catalogues.yardsticks().inCurrency(situation.priceFactor());
-        Draws draws = new Draws(facts.shortlist().data().seed(), FUTURES);
+        Draws draws = new Draws(facts.shortlist().data().seed(), futures);
         BoatMeasurer measurer = new BoatMeasurer(catalogues, situation, yardsticks, draws);
         Map<Candidate, BoatReport> known = known(before, situation, facts);
         List<BoatReport> boats = facts.candidates().stream()
                 .map(each -> known.containsKey(each) ? known.get(each) : measurer.measure(each))
                 .toList();
         return new Measured(facts, situation, yardsticks, boats);
+    }
+
+    /** Fills in what nobody said about trip and people, without measuring a boat. */
+    public Situation situation(Facts facts, int thisYear) {
+        return SituationResolver.resolve(facts, catalogues.haul(), thisYear);
     }
 
     private static Map<Candidate, BoatReport> known(@Nullable Measured before, Situation situation, Facts facts) {

@@ -79,6 +79,19 @@ public final class Perspective {
         return shares[criterion];
     }
 
+    /** Tells how far the boats that are not ruled out lie apart on a criterion, in points of its scale of 100. */
+    public double spread(int criterion) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int boat = 0; boat < values.length; boat++) {
+            if (!ruledOut[boat]) {
+                least = Math.min(least, values[boat][criterion]);
+                most = Math.max(most, values[boat][criterion]);
+            }
+        }
+        return Math.max(0, most - least);
+    }
+
     /** Tells the same boats under other weights. */
     public Perspective with(Weights others) {
         return new Perspective(person, name, others, values, ruledOut);

@@ -51,16 +51,16 @@ final class SituationResolver {
                 display,
                 thisYear,
                 main,
-                trip.hardestWater() == null ? main : trip.hardestWater(),
+                trip.hardestWater() == null ? hardest(main) : trip.hardestWater(),
                 number(trip.outingsPerYear(), USUAL_OUTINGS, "trip.outingsPerYear", "outings a year"),
                 mass(trip.gearMassKg(), USUAL_GEAR_KG, "trip.gearMassKg", "of gear aboard"),
                 mass(trip.gearOnCartKg(), 0, "trip.gearOnCartKg", "of gear left aboard on the cart"),
                 stretches(trip.launches()),
                 cart(trip.cart()),
-                trip.horizonYears() == null ? USUAL_HORIZON : trip.horizonYears(),
-                trip.discountRate() == null ? USUAL_RATE : trip.discountRate(),
-                trip.salesTax() == null ? USUAL_TAX : trip.salesTax(),
-                trip.priceFactor() == null ? 1 : trip.priceFactor(),
+                trip.horizonYears() == null ? horizon() : trip.horizonYears(),
+                share(trip.discountRate(), USUAL_RATE, "trip.discountRate", "a year above inflation"),
+                share(trip.salesTax(), USUAL_TAX, "trip.salesTax", "where a sale is taxed"),
+                trip.priceFactor() == null ? priceFactor() : trip.priceFactor(),
                 people(facts),
                 assumptions);
     }
@@ -68,6 +68,29 @@ final class SituationResolver {
     private Waters assumed(String field, Waters water) {
         assumptions.add(new Assumption(field, "You go out on a " + water.label() + "."));
         return water;
+    }
+
+    private Waters hardest(Waters main) {
+        assumptions.add(new Assumption("trip.hardestWater", "Nothing harder than your main water."));
+        return main;
+    }
+
+    private int horizon() {
+        assumptions.add(new Assumption("trip.horizonYears", "You keep the boat for " + USUAL_HORIZON + " years."));
+        return USUAL_HORIZON;
+    }
+
+    private double priceFactor() {
+        assumptions.add(new Assumption("trip.priceFactor", "1 " + display.currency() + " for 1 US dollar."));
+        return 1;
+    }
+
+    private double share(@Nullable Double typed, double usual, String field, String what) {
+        if (typed != null) {
+            return typed;
+        }
+        assumptions.add(new Assumption(field, display.percent(usual) + " " + what + "."));
+        return usual;
     }
 
     private double number(@Nullable Double typed, double usual, String field, String what) {
@@ -131,6 +154,11 @@ final class SituationResolver {
             if (data.massKg() == null) {
                 assumptions.add(new Assumption(
                         "people." + known + ".massKg", data.name() + " weighs " + display.mass(USUAL_MASS_KG) + "."));
+            }
+            if (data.heightM() == null) {
+                assumptions.add(new Assumption(
+                        "people." + known + ".heightM",
+                        data.name() + " is " + display.length(USUAL_HEIGHT_M) + " tall."));
             }
             if (data.use() == null) {
                 assumptions.add(new Assumption(

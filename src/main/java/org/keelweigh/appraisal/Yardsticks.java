@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.keelweigh.boat.Coded;
 import org.keelweigh.catalogue.Catalogue;
@@ -21,6 +23,7 @@ import org.keelweigh.shortlist.PersonData;
 public final class Yardsticks {
 
     private static final double HUGE = 1e9;
+    private static final double MOST_POINTS = 100;
     private static final String FIRST_TIMER = "first-timer";
 
     private final List<Yardstick> yardsticks;
@@ -93,6 +96,22 @@ public final class Yardsticks {
                     person.weights().getOrDefault(each.id(), start.points().getOrDefault(each.id(), 0.0)));
         }
         return points;
+    }
+
+    /**
+     * Tells a person's points on the scale on which they are asked for: the most important step has 100, all are whole. The
+     * weights stay the same but for the rounding.
+     */
+    public SortedMap<String, Double> swings(PersonData person) {
+        return swings(points(person));
+    }
+
+    /** Brings any weights to the scale on which swings are asked for. */
+    public static SortedMap<String, Double> swings(Map<String, Double> raw) {
+        double most = raw.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+        SortedMap<String, Double> swings = new TreeMap<>();
+        raw.forEach((id, points) -> swings.put(id, most == 0 ? 0 : (double) Math.round(MOST_POINTS * points / most)));
+        return swings;
     }
 
     /** Tells a person's weights; equal ones if they gave every criterion nothing. */

@@ -1,0 +1,69 @@
+package org.keelweigh.ui.shell;
+
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.notification.Notification;
+import java.util.stream.Collectors;
+import org.keelweigh.shortlist.Clash;
+import org.keelweigh.shortlist.Saved;
+
+/** Tells a person in a sentence when an edit met somebody else's. Nothing they typed is lost without their say. */
+public final class SaveNews {
+
+    private static final int READ_MS = 6000;
+    private static final int UNTIL_CLOSED = 0;
+
+    private SaveNews() {}
+
+    /**
+     * Tells what came of saving; says nothing when it simply was saved.
+     *
+     * @param saved what came of it
+     * @param again saves the same edit over what stands now, bringing back what was deleted
+     */
+    public static void tell(Saved<?> saved, Runnable again) {
+        switch (saved) {
+            case Saved.Done<?> done -> {}
+            case Saved.Merged<?> merged ->
+                Notification.show(
+                        merged.by() + " changed something else here meanwhile. Both edits are kept.",
+                        READ_MS,
+                        Notification.Position.BOTTOM_CENTER);
+            case Saved.Clashed<?> clashed ->
+                ask(
+                        clashed.clashes().stream()
+                                .map(clash -> sentence(clashed.by(), clash))
+                                .collect(Collectors.joining(" ")),
+                        "Use mine",
+                        "Keep theirs",
+                        again);
+            case Saved.Gone<?> gone ->
+                ask(
+                        "This was deleted meanwhile, so your edit was not saved.",
+                        "Bring it back with my edit",
+                        "Leave it deleted",
+                        again);
+        }
+    }
+
+    private static String sentence(String by, Clash clash) {
+        return by + " changed the same field (" + clash.field() + ") meanwhile: it is " + clash.theirs()
+                + " now, and you typed " + clash.mine() + ".";
+    }
+
+    private static void ask(String sentence, String yes, String no, Runnable again) {
+        Notification note = new Notification();
+        Button take = new Button(yes, click -> {
+            note.close();
+            again.run();
+        });
+        Button leave = new Button(no, click -> note.close());
+        Div line = new Div(new Span(sentence), take, leave);
+        line.addClassName("kw-undo");
+        note.add(line);
+        note.setPosition(Notification.Position.MIDDLE);
+        note.setDuration(UNTIL_CLOSED);
+        note.open();
+    }
+}
