@@ -41,9 +41,10 @@ class ArchitectureTests {
             Map.entry("haul", Set.of("boat", "quantity", "catalogue")),
             Map.entry("fit", Set.of("boat", "quantity", "catalogue")),
             Map.entry("listing", Set.of("boat", "quantity")),
+            Map.entry("picture", Set.of()),
             Map.entry(
                     "shortlist",
-                    Set.of("boat", "condition", "cost", "haul", "fit", "decision", "quantity", "catalogue")),
+                    Set.of("boat", "condition", "cost", "haul", "fit", "decision", "quantity", "catalogue", "picture")),
             Map.entry(
                     "appraisal",
                     Set.of(
@@ -60,6 +61,7 @@ class ArchitectureTests {
                     "exchange",
                     Set.of(
                             "shortlist",
+                            "picture",
                             "appraisal",
                             "boat",
                             "condition",
@@ -90,6 +92,7 @@ class ArchitectureTests {
                             "shortlist",
                             "exchange",
                             "report",
+                            "picture",
                             "demo",
                             "listing",
                             "boat",
