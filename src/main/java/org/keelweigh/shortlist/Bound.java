@@ -43,6 +43,9 @@ public enum Bound {
     WEED_LEVEL("weed level", 0, 3, (display, value) -> Display.number(value, 0)),
     POINTS("points", 0, 100, (display, value) -> Display.number(value, 0));
 
+    private static final double M_PER_INCH = 0.0254;
+    private static final double LEAST_LIKE_INCHES = 50;
+
     private final String what;
     private final double least;
     private final double most;
@@ -72,6 +75,16 @@ public enum Bound {
         }
         return Optional.of("The " + what + " must be between " + write.apply(display, least) + " and "
                 + write.apply(display, most) + "; " + (Double.isFinite(value) ? write.apply(display, value) : "this")
-                + " is " + (value < least ? "too little." : "too much."));
+                + " is " + (value < least ? "too little." : "too much.")
+                + inchesHint(value, display));
+    }
+
+    /** A length such as 144 is what somebody typed who thinks in inches. */
+    private String inchesHint(double value, Display display) {
+        double meant = value * M_PER_INCH;
+        boolean likely = this == LENGTH && value > LEAST_LIKE_INCHES && meant <= most;
+        return likely
+                ? " If you meant " + Display.number(value, 0) + " inches, that is " + display.length(meant) + "."
+                : "";
     }
 }

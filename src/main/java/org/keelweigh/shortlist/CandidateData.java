@@ -55,6 +55,12 @@ public record CandidateData(
                 null);
     }
 
+    /** Tells the same under another name. */
+    public CandidateData named(String other) {
+        return new CandidateData(
+                other, boat, listing, plate, findings, liftedRulings, liking, daysToLaunch, notes);
+    }
+
     /** Tells the same with other boat facts. */
     public CandidateData withBoat(BoatFacts other) {
         return new CandidateData(name, other, listing, plate, findings, liftedRulings, liking, daysToLaunch, notes);

@@ -19,7 +19,6 @@ public final class Plausibility {
 
     private static final double UNUSUALLY_LOW = 0.5;
     private static final double UNUSUALLY_HIGH = 1.8;
-    private static final double INCHES_IN_A_METRE = 1 / 0.0254;
 
     private final BoatDefaults defaults;
     private final int thisYear;
@@ -98,7 +97,7 @@ public final class Plausibility {
             doubts.refuse("boat.modelYear", "The model year " + boat.modelYear() + " lies in the future.");
         }
         doubts.number("boat.priceNew", Bound.MONEY, boat.priceNew());
-        length(doubts, boat);
+        doubts.number("boat.lengthM", Bound.LENGTH, boat.lengthM());
         doubts.number("boat.beamM", Bound.BEAM, boat.beamM());
         doubts.number("boat.bareMassKg", Bound.BOAT_MASS, boat.bareMassKg());
         doubts.number("boat.seatMassKg", Bound.PART_MASS, boat.seatMassKg());
@@ -111,18 +110,6 @@ public final class Plausibility {
             SeatFacts seat = boat.seats().get(i);
             doubts.number("boat.seats[" + i + "].stationM", Bound.STATION, seat.stationM());
             doubts.number("boat.seats[" + i + "].widthM", Bound.SEAT_WIDTH, seat.widthM());
-        }
-    }
-
-    private void length(Doubts doubts, BoatFacts boat) {
-        Double length = boat.lengthM();
-        if (length != null && length > 50 && length < 10 * INCHES_IN_A_METRE) {
-            doubts.refuse(
-                    "boat.lengthM",
-                    Bound.LENGTH.complaint(length, display).orElse("") + " If you meant " + Display.number(length, 0)
-                            + " inches, that is " + display.length(length * 0.0254) + ".");
-        } else {
-            doubts.number("boat.lengthM", Bound.LENGTH, length);
         }
     }
 

@@ -1,0 +1,178 @@
+package org.keelweigh.ui.boat;
+
+import java.util.NoSuchElementException;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+import org.keelweigh.appraisal.AppraisalService;
+import org.keelweigh.appraisal.BoatReport;
+import org.keelweigh.appraisal.Catalogues;
+import org.keelweigh.appraisal.Measured;
+import org.keelweigh.shortlist.Candidate;
+import org.keelweigh.shortlist.CandidateData;
+import org.keelweigh.shortlist.CandidateId;
+import org.keelweigh.shortlist.ChangeLog;
+import org.keelweigh.shortlist.Display;
+import org.keelweigh.shortlist.Doubt;
+import org.keelweigh.shortlist.Facts;
+import org.keelweigh.shortlist.FieldPath;
+import org.keelweigh.shortlist.Plausibility;
+import org.keelweigh.shortlist.Saved;
+import org.keelweigh.shortlist.ShortlistEditing;
+import org.keelweigh.ui.shell.SaveNews;
+import org.keelweigh.ui.shell.Visitor;
+
+/**
+ * What all sections of a boat's page work with: the boat as it was last seen here, what was found out about it, and the one
+ * way to edit it.
+ */
+final class BoatDesk {
+
+    private final ShortlistEditing editing;
+    private final AppraisalService appraisal;
+    private final CandidateId boat;
+    private final Notices notices = new Notices();
+    private Runnable onChange = () -> {};
+    private Facts facts;
+    private Measured measured;
+
+    BoatDesk(ShortlistEditing editing, AppraisalService appraisal, Facts facts, CandidateId boat) {
+        this.editing = editing;
+        this.appraisal = appraisal;
+        this.boat = boat;
+        this.facts = facts;
+        this.measured = appraisal.measure(facts);
+    }
+
+    void onChange(Runnable listener) {
+        onChange = listener;
+    }
+
+    ShortlistEditing editing() {
+        return editing;
+    }
+
+    Notices notices() {
+        return notices;
+    }
+
+    Facts facts() {
+        return facts;
+    }
+
+    Measured measured() {
+        return measured;
+    }
+
+    Candidate candidate() {
+        return facts.candidate(boat).orElseThrow();
+    }
+
+    CandidateData data() {
+        return candidate().data();
+    }
+
+    BoatReport report() {
+        return measured.boats().get(place());
+    }
+
+    /** Tells the boat's place in the order in which the shortlist keeps its boats. */
+    int place() {
+        for (int i = 0; i < facts.candidates().size(); i++) {
+            if (facts.candidates().get(i).id().equals(boat)) {
+                return i;
+            }
+        }
+        throw new NoSuchElementException("The boat is not on this shortlist");
+    }
+
+    Display display() {
+        return measured.situation().display();
+    }
+
+    Catalogues catalogues() {
+        return appraisal.catalogues();
+    }
+
+    /** Says what may be wrong with what stands in a field, though it was kept. */
+    Optional<String> doubt(String field) {
+        return doubts(data(), field).map(Doubt::sentence);
+    }
+
+    /** Puts a value into a field; {@code null} makes it unknown. Answers with the reason when it is refused. */
+    Optional<String> set(String field, @Nullable Object value) {
+        return edit(field, data -> new FieldPath(field).with(data, value));
+    }
+
+    /** Makes an edit and saves it. Answers with the reason when it is refused; nothing is saved then. */
+    Optional<String> edit(String field, UnaryOperator<CandidateData> change) {
+        CandidateData edited = change.apply(data());
+        Optional<String> refused = doubts(edited, field).filter(Doubt::refused).map(Doubt::sentence);
+        if (refused.isEmpty()) {
+            SaveNews.tell(save(edited), () -> again(field, change));
+            reload();
+        }
+        return refused;
+    }
+
+    /** Makes an earlier state the present one. */
+    void returnTo(long version) {
+        editing.returnTo(boat, version, Visitor.name());
+        reload();
+    }
+
+    /** Reads and measures everything anew, and lets the page show it. */
+    void reload() {
+        editing.facts(facts.shortlist().id())
+                .filter(now -> now.candidate(boat).isPresent())
+                .ifPresent(this::adopt);
+    }
+
+    /** Hears that somebody changed facts; what stands in the fields stays until the person asks for the news. */
+    void hear(Facts now, String by) {
+        Optional<Candidate> theirs = now.candidate(boat);
+        if (now.equals(facts)) {
+            return;
+        }
+        if (theirs.isEmpty()) {
+            notices.offer(by + " took this boat off the shortlist.", "Put it back", () -> {
+                editing.restore(boat, Visitor.name());
+                reload();
+            });
+        } else if (theirs.get().version() == candidate().version()) {
+            adopt(now);
+        } else {
+            String what = String.join(" ", changeLog().between(data(), theirs.get().data()));
+            notices.offer(by + " changed this boat meanwhile. " + what, "Show it here", this::reload);
+        }
+    }
+
+    ChangeLog changeLog() {
+        return new ChangeLog(display(), new Wording(this)::of);
+    }
+
+    /** Makes an edit once more over what stands now, bringing the boat back if it was taken off the list. */
+    private void again(String field, UnaryOperator<CandidateData> change) {
+        if (editing.facts(facts.shortlist().id()).flatMap(now -> now.candidate(boat)).isEmpty()) {
+            editing.restore(boat, Visitor.name());
+            reload();
+        }
+        edit(field, change);
+    }
+
+    private void adopt(Facts now) {
+        facts = now;
+        measured = appraisal.measure(now);
+        onChange.run();
+    }
+
+    private Optional<Doubt> doubts(CandidateData data, String field) {
+        return new Plausibility(catalogues().defaults(), measured.situation().thisYear(), display())
+                .of(data).stream().filter(each -> each.field().equals(field)).findFirst();
+    }
+
+    private Saved<Candidate> save(CandidateData edited) {
+        Candidate seen = candidate();
+        return editing.save(new Candidate(boat, seen.shortlist(), seen.version(), edited), Visitor.name());
+    }
+}

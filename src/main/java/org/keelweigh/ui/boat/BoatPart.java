@@ -1,0 +1,22 @@
+package org.keelweigh.ui.boat;
+
+import com.vaadin.flow.component.html.Div;
+
+/** One section of a boat's page. It is built once and then only changes what an edit changed. */
+abstract class BoatPart extends Div {
+
+    private final transient BoatDesk desk;
+
+    BoatPart(BoatDesk desk) {
+        this.desk = desk;
+        addClassName("kw-stack");
+    }
+
+    /** Tells what the section works with. */
+    final BoatDesk desk() {
+        return desk;
+    }
+
+    /** Shows the figures as they are after an edit, leaving everything else where it is. */
+    abstract void refresh();
+}

@@ -1,0 +1,102 @@
+package org.keelweigh.ui.boat;
+
+import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Nav;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.router.Route;
+import com.vaadin.flow.router.RouteParameters;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.keelweigh.appraisal.AppraisalService;
+import org.keelweigh.shortlist.CandidateId;
+import org.keelweigh.shortlist.Facts;
+import org.keelweigh.shortlist.FactsChanged;
+import org.keelweigh.shortlist.ShortlistEditing;
+import org.keelweigh.ui.shell.FactsFeed;
+import org.keelweigh.ui.shell.Places;
+import org.keelweigh.ui.shell.ShortlistPage;
+
+/** A boat's page. The address names the boat and the section shown. */
+@Route(Places.BOAT_PAGE)
+@StyleSheet("css/boat.css")
+public class BoatView extends ShortlistPage {
+
+    private final transient AppraisalService appraisal;
+    private BoatSection section = BoatSection.FACTS;
+    private transient Optional<CandidateId> boat = Optional.empty();
+    private transient @Nullable BoatDesk desk;
+
+    BoatView(ShortlistEditing editing, FactsFeed feed, AppraisalService appraisal) {
+        super(editing, feed);
+        this.appraisal = appraisal;
+        addClassName("kw-boat");
+    }
+
+    @Override
+    protected void read(RouteParameters parameters) {
+        boat = boatId(parameters);
+        section = BoatSection.of(parameters.get("section").orElse(""));
+    }
+
+    @Override
+    protected String pageName() {
+        return section.label();
+    }
+
+    @Override
+    protected void show(Facts facts) {
+        removeAll();
+        boat.filter(id -> facts.candidate(id).isPresent())
+                .ifPresentOrElse(id -> showBoat(facts, id), () -> showMissing(facts));
+    }
+
+    @Override
+    protected void changed(Facts facts, FactsChanged change) {
+        if (desk == null) {
+            show(facts);
+        } else {
+            desk.hear(facts, change.who());
+        }
+    }
+
+    private void showBoat(Facts facts, CandidateId id) {
+        BoatDesk work = new BoatDesk(editing(), appraisal, facts, id);
+        desk = work;
+        BoatHeader header = new BoatHeader(work, section);
+        BoatPart part = section.make(work);
+        part.setTestId("section-" + section.code());
+        work.onChange(() -> {
+            header.refresh();
+            part.refresh();
+        });
+        H2 heading = new H2(section.label());
+        heading.addClassName("kw-boat-section");
+        add(header, sections(facts, id), work.notices(), heading, part);
+    }
+
+    private Nav sections(Facts facts, CandidateId id) {
+        Nav nav = new Nav();
+        nav.addClassName("kw-boat-nav");
+        nav.getElement().setAttribute("aria-label", "Sections of this boat's page");
+        for (BoatSection each : BoatSection.values()) {
+            Anchor link = new Anchor(Places.boat(facts.shortlist().id(), id, each.code()), each.label());
+            link.setRouterIgnore(false);
+            if (each == section) {
+                link.getElement().setAttribute("aria-current", "page");
+            }
+            nav.add(link);
+        }
+        return nav;
+    }
+
+    private void showMissing(Facts facts) {
+        desk = null;
+        add(
+                new H1("There is no such boat on this shortlist"),
+                new Paragraph("It may have been removed, or the address is not complete."),
+                new Anchor(Places.compare(facts.shortlist().id()), "See the boats of this shortlist"));
+    }
+}
