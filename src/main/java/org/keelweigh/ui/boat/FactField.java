@@ -89,8 +89,14 @@ final class FactField extends QuantityField implements Refreshing {
             refuse("This has to be a whole number.");
             return;
         }
-        Object value = whole ? typed.map(each -> (int) Math.round(each)).orElse(null) : typed.orElse(null);
-        desk.set(path.path(), value).ifPresent(this::refuse);
+        desk.set(path.path(), typed.map(this::kept).orElse(null)).ifPresent(this::refuse);
+    }
+
+    private Object kept(Double value) {
+        if (whole) {
+            return (int) Math.round(value);
+        }
+        return value;
     }
 
     private void refuse(String sentence) {
