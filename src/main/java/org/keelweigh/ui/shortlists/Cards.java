@@ -9,19 +9,23 @@ import java.util.List;
 import org.keelweigh.appraisal.AppraisalService;
 import org.keelweigh.shortlist.Shortlist;
 import org.keelweigh.shortlist.ShortlistEditing;
+import org.keelweigh.ui.shell.Background;
 
 /** A card for each shortlist. Who leads is measured after the page has come up, card by card. */
 final class Cards extends Div {
 
     private final transient ShortlistEditing editing;
     private final transient AppraisalService appraisal;
+    private final transient Background background;
     private final transient Clock clock;
     private final transient Runnable anew;
     private final List<ShortlistCard> cards = new ArrayList<>();
 
-    Cards(ShortlistEditing editing, AppraisalService appraisal, Clock clock, Runnable anew) {
+    Cards(
+            ShortlistEditing editing, AppraisalService appraisal, Background background, Clock clock, Runnable anew) {
         this.editing = editing;
         this.appraisal = appraisal;
+        this.background = background;
         this.clock = clock;
         this.anew = anew;
         addClassName("kw-shortlists-cards");
@@ -41,7 +45,7 @@ final class Cards extends Div {
     protected void onAttach(AttachEvent event) {
         UI ui = event.getUI();
         List<ShortlistCard> waiting = List.copyOf(cards);
-        Thread.ofVirtual().name("who-leads").start(() -> waiting.forEach(card -> {
+        background.run(() -> waiting.forEach(card -> {
             String leads = LeadSentence.of(appraisal, card.facts());
             ui.access(() -> card.tell(leads));
         }));

@@ -18,6 +18,7 @@ import org.keelweigh.exchange.ImportService;
 import org.keelweigh.exchange.ShortlistImport;
 import org.keelweigh.shortlist.Shortlist;
 import org.keelweigh.shortlist.ShortlistEditing;
+import org.keelweigh.ui.shell.Background;
 import org.keelweigh.ui.shell.VisitorField;
 
 /** All shortlists, the example, and starting one's own. */
@@ -31,6 +32,7 @@ public class ShortlistsView extends Section {
     private final transient Examples examples;
     private final transient ShortlistImport reading;
     private final transient ImportService importing;
+    private final transient Background background;
     private final transient Clock clock;
 
     ShortlistsView(
@@ -39,12 +41,14 @@ public class ShortlistsView extends Section {
             Examples examples,
             ShortlistImport reading,
             ImportService importing,
+            Background background,
             Clock clock) {
         this.editing = editing;
         this.appraisal = appraisal;
         this.examples = examples;
         this.reading = reading;
         this.importing = importing;
+        this.background = background;
         this.clock = clock;
         addClassNames("kw-page", "kw-shortlists");
     }
@@ -77,7 +81,7 @@ public class ShortlistsView extends Section {
 
     private void showAll(List<Shortlist> all) {
         add(new H1("Shortlists"));
-        Cards cards = new Cards(editing, appraisal, clock, this::show);
+        Cards cards = new Cards(editing, appraisal, background, clock, this::show);
         cards.fill(all);
         add(cards);
         add(sheet("Start another", new StartPart(editing)));
