@@ -1,6 +1,5 @@
 package org.keelweigh.ui.shortlists;
 
-import com.vaadin.flow.component.AttachEvent;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
@@ -8,6 +7,8 @@ import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.NativeDetails;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.router.AfterNavigationEvent;
+import com.vaadin.flow.router.AfterNavigationObserver;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import java.time.Clock;
@@ -25,7 +26,7 @@ import org.keelweigh.ui.shell.VisitorField;
 @Route("")
 @PageTitle("Shortlists · Keelweigh")
 @StyleSheet("css/shortlists.css")
-public class ShortlistsView extends Section {
+public class ShortlistsView extends Section implements AfterNavigationObserver {
 
     private final transient ShortlistEditing editing;
     private final transient AppraisalService appraisal;
@@ -54,7 +55,7 @@ public class ShortlistsView extends Section {
     }
 
     @Override
-    protected void onAttach(AttachEvent event) {
+    public void afterNavigation(AfterNavigationEvent event) {
         show();
     }
 
