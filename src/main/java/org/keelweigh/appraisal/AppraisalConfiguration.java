@@ -1,6 +1,7 @@
 package org.keelweigh.appraisal;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import org.keelweigh.catalogue.Catalogue;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
@@ -11,8 +12,18 @@ import org.springframework.context.annotation.Configuration;
 class AppraisalConfiguration {
 
     @Bean
-    Appraiser appraiser(@Value("${keelweigh.catalogue-folder:}") String shopFolder) {
-        Catalogue source = shopFolder.isBlank() ? Catalogue.shipped() : Catalogue.withShopFolder(Path.of(shopFolder));
-        return new Appraiser(Catalogues.read(source));
+    Catalogue catalogue(@Value("${keelweigh.catalogue-folder:}") String shopFolder) {
+        return shopFolder.isBlank() ? Catalogue.shipped() : Catalogue.withShopFolder(Path.of(shopFolder));
+    }
+
+    @Bean
+    Appraiser appraiser(Catalogue catalogue) {
+        return new Appraiser(Catalogues.read(catalogue));
+    }
+
+    @Bean
+    CatalogueOrigin catalogueOrigin(Catalogue catalogue, @Value("${keelweigh.catalogue-folder:}") String shopFolder) {
+        return new CatalogueOrigin(
+                Optional.of(shopFolder).filter(folder -> !folder.isBlank()), CatalogueSource.all(catalogue));
     }
 }

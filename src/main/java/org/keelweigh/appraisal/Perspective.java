@@ -46,7 +46,7 @@ public final class Perspective {
         this.values = values;
         this.ruledOut = ruledOut;
         this.shares = weights.toArray();
-        this.ranking = AdditiveModel.rank(values, shares, ruledOut);
+        this.ranking = values.length == 0 ? Ranking.empty() : AdditiveModel.rank(values, shares, ruledOut);
     }
 
     /** Tells whose view it is; empty for all deciders together. */

@@ -80,6 +80,9 @@ public record UnknownsThatMatter(String leader, String runnerUp, double margin, 
      */
     public static Optional<UnknownsThatMatter> find(
             Appraiser appraiser, Facts facts, int thisYear, DoubleConsumer progress) {
+        if (facts.candidates().size() < 2) {
+            return Optional.empty();
+        }
         Measured base = appraiser.measure(facts, thisYear, null, FUTURES);
         List<AssumedFigure> figures = AssumedFigures.of(base);
         Ranking ranking = base.perspectives().getFirst().ranking();

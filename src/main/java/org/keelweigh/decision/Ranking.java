@@ -22,6 +22,11 @@ public final class Ranking {
         this.ranks = ranks;
     }
 
+    /** Returns the ranking of no alternatives at all: it has no leader and no margin. */
+    public static Ranking empty() {
+        return new Ranking(new double[0], new double[0][], new boolean[0], new int[0]);
+    }
+
     /** Returns the number of alternatives, ruled out or not. */
     public int size() {
         return totals.length;

@@ -1,10 +1,8 @@
 package org.keelweigh.exchange;
 
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Year;
 import org.keelweigh.catalogue.Catalogue;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -13,9 +11,7 @@ import org.springframework.context.annotation.Configuration;
 class ExchangeConfiguration {
 
     @Bean
-    ShortlistImport shortlistImport(@Value("${keelweigh.catalogue-folder:}") String shopFolder, Clock clock) {
-        Catalogue catalogue =
-                shopFolder.isBlank() ? Catalogue.shipped() : Catalogue.withShopFolder(Path.of(shopFolder));
+    ShortlistImport shortlistImport(Catalogue catalogue, Clock clock) {
         return new ShortlistImport(catalogue, Year.now(clock).getValue());
     }
 }

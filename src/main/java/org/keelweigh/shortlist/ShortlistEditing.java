@@ -157,6 +157,12 @@ public class ShortlistEditing {
         return store.history(id.value());
     }
 
+    /** Tells the last save of a shortlist or of anything on it; empty if there is no such shortlist. */
+    @Transactional(readOnly = true)
+    public Optional<Change> lastChange(ShortlistId id) {
+        return store.lastChange(id);
+    }
+
     /**
      * Makes an earlier state of a candidate the present one; the states in between stay in its history.
      *

@@ -50,4 +50,7 @@ public interface ShortlistStore {
 
     /** Tells every save of a thing, the newest first. */
     List<Change> history(UUID id);
+
+    /** Tells the last save of a shortlist or of anything that belongs to it. */
+    Optional<Change> lastChange(ShortlistId shortlist);
 }

@@ -76,6 +76,11 @@ class JdbcShortlistStore implements ShortlistStore {
                 .toList();
     }
 
+    @Override
+    public Optional<Change> lastChange(ShortlistId shortlist) {
+        return changes.findLastOf(shortlist.value()).map(EntryChange::change);
+    }
+
     private Entry recorded(Entry entry, String who) {
         changes.save(new EntryChange(null, entry.id(), entry.version(), now(), who, entry.document()));
         return entry;

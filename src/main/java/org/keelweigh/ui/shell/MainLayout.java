@@ -52,6 +52,9 @@ public class MainLayout extends Component implements RouterLayout, HasComponents
         Footer footer = new Footer(
                 new Span(
                         "Estimates, not promises. Follow the plates and manuals of boat, car, rack and cart, and your local law."));
+        Anchor settings = new Anchor("settings", "Settings");
+        settings.setRouterIgnore(false);
+        footer.add(new Span(" "), settings);
         footer.addClassName("kw-footer");
         add(skip, header, main, footer);
     }

@@ -13,14 +13,18 @@ public final class Visitor {
 
     /** Tells the visitor's name. */
     public static String name() {
+        return said().orElse(NOBODY);
+    }
+
+    /** Tells the visitor's name if they said it. */
+    public static Optional<String> said() {
         return Optional.ofNullable(VaadinSession.getCurrent())
                 .map(session -> session.getAttribute(NAME))
-                .map(Object::toString)
-                .orElse(NOBODY);
+                .map(Object::toString);
     }
 
     /** Remembers the visitor's name for this session. */
     public static void rename(String name) {
-        VaadinSession.getCurrent().setAttribute(NAME, name.isBlank() ? NOBODY : name.strip());
+        VaadinSession.getCurrent().setAttribute(NAME, name.isBlank() ? null : name.strip());
     }
 }

@@ -14,6 +14,7 @@ import org.keelweigh.shortlist.FactsChanged;
 import org.keelweigh.shortlist.Person;
 import org.keelweigh.shortlist.PersonId;
 import org.keelweigh.shortlist.ShortlistEditing;
+import org.keelweigh.ui.shell.Background;
 import org.keelweigh.ui.shell.FactsFeed;
 import org.keelweigh.ui.shell.Places;
 import org.keelweigh.ui.shell.ShortlistPage;
@@ -24,12 +25,14 @@ import org.keelweigh.ui.shell.ShortlistPage;
 public class TripView extends ShortlistPage {
 
     private final transient AppraisalService appraisal;
+    private final transient Background background;
     private transient @Nullable Desk desk;
     private @Nullable Sections sections;
 
-    TripView(ShortlistEditing editing, FactsFeed feed, AppraisalService appraisal) {
+    TripView(ShortlistEditing editing, FactsFeed feed, AppraisalService appraisal, Background background) {
         super(editing, feed);
         this.appraisal = appraisal;
+        this.background = background;
         addClassName("kw-trip");
     }
 
@@ -41,7 +44,7 @@ public class TripView extends ShortlistPage {
     @Override
     protected void show(Facts facts) {
         desk = new Desk(editing(), appraisal, facts);
-        sections = new Sections(desk, () -> facts().ifPresent(this::show));
+        sections = new Sections(desk, background, () -> facts().ifPresent(this::show));
         removeAll();
         add(
                 new H1("Trip and people"),
@@ -78,7 +81,7 @@ public class TripView extends ShortlistPage {
 
         private final transient List<Fields> fields;
 
-        Sections(Desk desk, Runnable anew) {
+        Sections(Desk desk, Background background, Runnable anew) {
             addClassName("kw-stack");
             Fields trip = Fields.ofTrip(desk);
             PeopleSection people = new PeopleSection(desk, anew);
@@ -89,7 +92,7 @@ public class TripView extends ShortlistPage {
                     new LaunchSection(desk, trip, anew),
                     new TransportSection(desk, trip),
                     new MoneySection(desk, trip),
-                    new UnknownsSection(desk));
+                    new UnknownsSection(desk, background));
             fields = Stream.concat(Stream.of(trip), people.fields().stream())
                     .toList();
         }

@@ -17,6 +17,7 @@ import org.keelweigh.shortlist.Facts;
 import org.keelweigh.ui.chart.Figure;
 import org.keelweigh.ui.chart.Tornado;
 import org.keelweigh.ui.chart.TornadoData;
+import org.keelweigh.ui.shell.Background;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -28,16 +29,18 @@ final class UnknownsSection extends Sheet {
     private static final double WORTH_ASKING = 0.5;
 
     private final transient Desk desk;
+    private final transient Background background;
     private final Button ask = new Button("Which unknowns matter?", click -> start());
     private final ProgressBar progress = new ProgressBar();
     private final Div result = new Div();
 
-    UnknownsSection(Desk desk) {
+    UnknownsSection(Desk desk, Background background) {
         super(
                 "Which unknowns matter?",
                 "Moves each assumed figure to its plausible low and high end, one at a time, and measures the boats anew. It takes "
                         + "some seconds.");
         this.desk = desk;
+        this.background = background;
         ask.setTestId("unknowns");
         progress.setVisible(false);
         progress.getElement().setAttribute("aria-label", "Measuring");
@@ -54,7 +57,7 @@ final class UnknownsSection extends Sheet {
         progress.setVisible(true);
         progress.setValue(0);
         result.removeAll();
-        Thread.ofVirtual().name("unknowns").start(() -> find(ui, facts));
+        background.run(() -> find(ui, facts));
     }
 
     private void find(UI ui, Facts facts) {

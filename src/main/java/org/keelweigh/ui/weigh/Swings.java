@@ -75,7 +75,6 @@ final class Swings extends Section {
     private void refresh() {
         SortedMap<String, Double> points = shown();
         Perspective mine = scales.mine();
-        double[] effective = mine.size() == 0 ? new double[0] : mine.effectiveShares();
         for (SwingRow row : rows) {
             int column = scales.yardsticks().criteria().ids().indexOf(row.id());
             row.show(points.get(row.id()), mine.share(column), warning(mine, column));
