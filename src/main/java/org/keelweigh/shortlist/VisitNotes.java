@@ -48,6 +48,12 @@ public record VisitNotes(
         return new VisitNotes(at, forMinutes, place, present, seller, buyer, included, agreedPrice, skipped, answers);
     }
 
+    /** Tells the same with other minutes to go. */
+    public VisitNotes forMinutes(int forMinutes) {
+        return new VisitNotes(
+                startedAt, forMinutes, place, present, seller, buyer, included, agreedPrice, skipped, answers);
+    }
+
     /** Tells the same with other checks put off. */
     public VisitNotes withSkipped(List<String> checks) {
         return new VisitNotes(

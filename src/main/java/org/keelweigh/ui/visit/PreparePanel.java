@@ -1,0 +1,120 @@
+package org.keelweigh.ui.visit;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.button.ButtonVariant;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.html.UnorderedList;
+import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.component.textfield.IntegerField;
+import com.vaadin.flow.component.textfield.TextArea;
+import com.vaadin.flow.data.value.ValueChangeMode;
+import java.time.Instant;
+import org.keelweigh.appraisal.VisitGuide;
+import org.keelweigh.appraisal.VisitOrder;
+import org.keelweigh.appraisal.VisitRoute;
+import org.keelweigh.condition.Check;
+import org.keelweigh.condition.SellerQuestion;
+
+/** Before the walk: the time one has, the order, what to bring and what to ask. */
+final class PreparePanel extends Div implements VisitPanel {
+
+    private static final int MOST_MINUTES = 480;
+
+    private final transient VisitDesk desk;
+    private final Paragraph plan = new Paragraph();
+    private final UnorderedList bring = new UnorderedList();
+
+    PreparePanel(VisitDesk desk, Runnable begin) {
+        this.desk = desk;
+        addClassName("kw-stack");
+        add(time(begin), bringing(), asking(), new SheetLinks(desk));
+        refresh();
+    }
+
+    @Override
+    public void refresh() {
+        VisitRoute route = desk.route();
+        int made = desk.checks().size() - route.all().size();
+        double minutes = route.planned().stream().mapToDouble(Check::minutes).sum();
+        plan.setText(route.planned().size() + " checks fit into your time (" + Math.round(minutes) + " minutes), "
+                + route.later().size() + " more are there if you have longer"
+                + (made == 0 ? "." : "; " + made + " are made already."));
+        bring.removeAll();
+        VisitGuide.tools(route.planned()).forEach(tool -> bring.add(new ListItem(tool)));
+    }
+
+    private Section time(Runnable begin) {
+        IntegerField minutes = new IntegerField("Minutes you give yourself");
+        minutes.setMin(5);
+        minutes.setMax(MOST_MINUTES);
+        minutes.setStep(5);
+        minutes.setStepButtonsVisible(true);
+        minutes.setValue(desk.minutes());
+        minutes.setTestId("minutes");
+        minutes.addValueChangeListener(change -> {
+            Integer value = change.getValue();
+            if (value != null && value >= 5 && value <= MOST_MINUTES) {
+                desk.note(notes -> notes.forMinutes(value));
+                refresh();
+            }
+        });
+        Select<VisitOrder> order = new Select<>();
+        order.setLabel("Order of the checks");
+        order.setItems(VisitOrder.values());
+        order.setItemLabelGenerator(VisitOrder::label);
+        order.setValue(desk.order());
+        order.addValueChangeListener(change -> {
+            desk.order(change.getValue());
+            refresh();
+        });
+        order.setWidthFull();
+        boolean started = desk.notes().startedAt() != null;
+        Button button = new Button(started ? "Begin anew: the clock starts again" : "Begin the walk", click -> {
+            Instant now = desk.now();
+            desk.note(notes -> notes.begun(now, desk.minutes()));
+            begin.run();
+        });
+        button.addThemeVariants(ButtonVariant.PRIMARY);
+        button.setTestId("begin");
+        return sheet("Your time", minutes, order, plan, button);
+    }
+
+    private Section bringing() {
+        bring.addClassName("kw-tools");
+        return sheet(
+                "What to bring",
+                bring,
+                new Paragraph("And: another adult, straps, a bill of sale to fill in, daylight. Leave the full sum at home."));
+    }
+
+    private Section asking() {
+        Section section = sheet("Questions to the seller", new Paragraph("Ask before you touch anything; note the words."));
+        desk.guide().questions(desk.report().boat()).forEach(question -> section.add(question(question)));
+        return section;
+    }
+
+    private Div question(SellerQuestion question) {
+        TextArea answer = new TextArea(question.text());
+        answer.setHelperText("Listen for: " + question.listenFor());
+        answer.setValue(desk.notes().answers().getOrDefault(question.id(), ""));
+        answer.setMaxLength(1000);
+        answer.setValueChangeMode(ValueChangeMode.LAZY);
+        answer.setWidthFull();
+        answer.setTestId("question-" + question.id());
+        answer.addValueChangeListener(
+                change -> desk.note(notes -> notes.withAnswer(question.id(), change.getValue())));
+        return new Div(answer);
+    }
+
+    static Section sheet(String title, Component... content) {
+        Section section = new Section(new H2(title));
+        section.add(content);
+        section.addClassName("kw-sheet");
+        return section;
+    }
+}

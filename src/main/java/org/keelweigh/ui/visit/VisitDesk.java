@@ -1,0 +1,199 @@
+package org.keelweigh.ui.visit;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.keelweigh.appraisal.AppraisalService;
+import org.keelweigh.appraisal.BoatReport;
+import org.keelweigh.appraisal.Measured;
+import org.keelweigh.appraisal.Standing;
+import org.keelweigh.appraisal.VisitGuide;
+import org.keelweigh.appraisal.VisitOrder;
+import org.keelweigh.appraisal.VisitRoute;
+import org.keelweigh.condition.Check;
+import org.keelweigh.condition.Finding;
+import org.keelweigh.condition.InspectionCatalogue;
+import org.keelweigh.shortlist.Candidate;
+import org.keelweigh.shortlist.CandidateData;
+import org.keelweigh.shortlist.CandidateId;
+import org.keelweigh.shortlist.Facts;
+import org.keelweigh.shortlist.Photo;
+import org.keelweigh.shortlist.PhotoAlbum;
+import org.keelweigh.shortlist.Saved;
+import org.keelweigh.shortlist.ShortlistEditing;
+import org.keelweigh.shortlist.VisitBook;
+import org.keelweigh.shortlist.VisitNotes;
+import org.keelweigh.ui.shell.Visitor;
+import org.springframework.stereotype.Component;
+
+/** One boat under visit: what is known of it now, and how new knowledge is saved. */
+final class VisitDesk {
+
+    /** Used until somebody says how long they have. */
+    static final int USUAL_MINUTES = 45;
+
+    private final Services services;
+    private final CandidateId boat;
+    private Facts facts;
+    private VisitOrder order = VisitOrder.WALK;
+
+    VisitDesk(Services services, Facts facts, CandidateId boat) {
+        this.services = services;
+        this.facts = facts;
+        this.boat = boat;
+    }
+
+    void hear(Facts now) {
+        facts = now;
+    }
+
+    Facts facts() {
+        return facts;
+    }
+
+    Candidate candidate() {
+        return facts.candidate(boat).orElseThrow(() -> new NoSuchElementException("This boat has been deleted"));
+    }
+
+    String name() {
+        return candidate().data().name();
+    }
+
+    Measured measured() {
+        return services.appraisal.measure(facts);
+    }
+
+    BoatReport report() {
+        return measured().boats().stream()
+                .filter(each -> each.id().equals(boat))
+                .findFirst()
+                .orElseThrow(() -> new NoSuchElementException("This boat has been deleted"));
+    }
+
+    Standing standing() {
+        return Standing.of(measured(), boat);
+    }
+
+    InspectionCatalogue inspection() {
+        return services.appraisal.catalogues().inspection();
+    }
+
+    VisitGuide guide() {
+        return services.guide;
+    }
+
+    PhotoAlbum album() {
+        return services.album;
+    }
+
+    ShortlistEditing editing() {
+        return services.editing;
+    }
+
+    Instant now() {
+        return services.clock.instant();
+    }
+
+    List<Photo> photos() {
+        return services.album.photos(boat);
+    }
+
+    VisitNotes notes() {
+        return services.book.notes(boat);
+    }
+
+    VisitNotes note(UnaryOperator<VisitNotes> change) {
+        return services.book.change(boat, change);
+    }
+
+    int minutes() {
+        Integer chosen = notes().minutes();
+        return chosen == null ? USUAL_MINUTES : chosen;
+    }
+
+    VisitOrder order() {
+        return order;
+    }
+
+    void order(VisitOrder other) {
+        order = other;
+    }
+
+    /** Tells the checks that apply, in zone order, made or not. */
+    List<Check> checks() {
+        return services.guide.checks(report().boat());
+    }
+
+    Optional<Finding> finding(String check) {
+        return candidate().data().findings().stream()
+                .filter(each -> each.check().equals(check))
+                .findFirst();
+    }
+
+    /** Tells the checks still to make: first those that fit into the time, those put off last. */
+    VisitRoute route() {
+        double spent = checks().stream()
+                .filter(check -> finding(check.id()).isPresent())
+                .mapToDouble(Check::minutes)
+                .sum();
+        return VisitRoute.of(report().condition(), Math.max(0, minutes() - spent), order);
+    }
+
+    Optional<Check> next() {
+        List<String> skipped = notes().skipped();
+        List<Check> open = route().all();
+        return open.stream()
+                .filter(each -> !skipped.contains(each.id()))
+                .findFirst()
+                .or(() -> open.stream().findFirst());
+    }
+
+    void skip(String check) {
+        note(notes -> {
+            List<String> skipped = new ArrayList<>(notes.skipped());
+            skipped.remove(check);
+            skipped.add(check);
+            return notes.withSkipped(skipped);
+        });
+    }
+
+    /** Saves a change of the boat's data at once. */
+    Saved<Candidate> save(UnaryOperator<CandidateData> change) {
+        Candidate seen = candidate();
+        Saved<Candidate> saved = services.editing.save(
+                new Candidate(seen.id(), seen.shortlist(), seen.version(), change.apply(seen.data())), Visitor.name());
+        services.editing.facts(seen.shortlist()).ifPresent(this::hear);
+        return saved;
+    }
+
+    /** Everything a visit works with. */
+    @Component
+    static final class Services {
+
+        private final ShortlistEditing editing;
+        private final PhotoAlbum album;
+        private final VisitBook book;
+        private final AppraisalService appraisal;
+        private final VisitGuide guide;
+        private final Clock clock;
+
+        Services(
+                ShortlistEditing editing,
+                PhotoAlbum album,
+                VisitBook book,
+                AppraisalService appraisal,
+                VisitGuide guide,
+                Clock clock) {
+            this.editing = editing;
+            this.album = album;
+            this.book = book;
+            this.appraisal = appraisal;
+            this.guide = guide;
+            this.clock = clock;
+        }
+    }
+}
