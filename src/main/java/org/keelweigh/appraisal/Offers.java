@@ -17,7 +17,7 @@ import org.keelweigh.shortlist.Display;
 /** Works out what to offer for each boat: where it ties with the best other, and how its chances hang on its price. */
 public final class Offers {
 
-    private static final int CURVE_POINTS = 33;
+    private static final int CURVE_POINTS = 49;
     private static final double HIGHEST_OF_ASKING = 1.6;
     private static final int FIVE = 5;
 
