@@ -69,7 +69,7 @@ class ComparisonTests {
         assertThat(sentences.getFirst())
                 .isEqualTo(
                         "A would draw level with B if 10 % of the weight moved: more on five-year cost, less on repair surprise.");
-        assertThat(sentences.getLast()).isEqualTo("No weights at all would let C draw level with B.");
+        assertThat(sentences.getLast()).startsWith("C would draw level with B only if nearly all the weight lay");
     }
 
     /** Half the weight on cost, 15 points for 900 of cost between 600 and 1500 dollars: one point of the rest is worth 60. */

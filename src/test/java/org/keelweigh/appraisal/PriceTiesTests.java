@@ -55,7 +55,7 @@ class PriceTiesTests {
         Measured measured = Samples.measured(
                 List.of(Samples.person("Ann", "speed")),
                 Samples.priced("Fast", BoatKind.CANOE, 900),
-                Samples.priced("Slow", BoatKind.INFLATABLE_BOARD, 900));
+                Samples.priced("Slow", BoatKind.SIT_ON_TOP, 900));
 
         assertThat(ties(measured).getFirst().tie()).get().isInstanceOf(BreakEven.AlwaysAbove.class);
         assertThat(ties(measured).getFirst().sentence()).contains("stays ahead");
