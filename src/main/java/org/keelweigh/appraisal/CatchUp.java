@@ -15,6 +15,7 @@ public final class CatchUp {
 
     private static final int MOST_NAMED = 2;
     private static final double WORTH_NAMING = 0.005;
+    private static final double NEARLY_ALL = 0.9;
 
     private final Measured measured;
     private final Perspective perspective;
@@ -38,13 +39,21 @@ public final class CatchUp {
     private String sentence(int leader, int rival) {
         return perspective
                 .smallestChange(rival)
-                .map(change -> change.moved() < WORTH_NAMING
-                        ? name(rival) + " is as good as level with " + name(leader) + " already."
-                        : name(rival) + " would draw level with " + name(leader) + " if "
-                                + Display.number(100 * change.moved(), 0) + " % of the weight moved: "
-                                + moves(change) + ".")
-                .orElseGet(() -> "No weights at all would let " + name(rival) + " draw level with " + name(leader)
-                        + ".");
+                .map(change -> sentence(leader, rival, change))
+                .orElseGet(() ->
+                        "No weights at all would let " + name(rival) + " draw level with " + name(leader) + ".");
+    }
+
+    private String sentence(int leader, int rival, SmallestChange change) {
+        if (change.moved() < WORTH_NAMING) {
+            return name(rival) + " is as good as level with " + name(leader) + " already.";
+        }
+        if (change.moved() > NEARLY_ALL) {
+            return name(rival) + " would draw level with " + name(leader)
+                    + " only if nearly all the weight lay where it does not lie now.";
+        }
+        return name(rival) + " would draw level with " + name(leader) + " if "
+                + Display.number(100 * change.moved(), 0) + " % of the weight moved: " + moves(change) + ".";
     }
 
     private String moves(SmallestChange change) {

@@ -1,8 +1,8 @@
 package org.keelweigh.appraisal;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.keelweigh.condition.Check;
 import org.keelweigh.condition.NextCheck;
 
 /**
@@ -25,13 +25,12 @@ public record NextStep(int boat, String sentence) {
         return report.condition().nextChecks().stream()
                 .findFirst()
                 .map(NextCheck::check)
-                .map(check -> "Next, look at " + report.name() + ": " + asked(check) + " About "
-                        + Math.round(Math.max(1, check.minutes())) + " minutes.")
+                .map(check -> "Next, check this on " + report.name() + ": " + lower(check.title()) + " (about "
+                        + Math.round(Math.max(2, check.minutes())) + " minutes).")
                 .orElseGet(() -> "Everything about " + report.name() + " has been checked: agree on the price.");
     }
 
-    private static String asked(Check check) {
-        String title = check.title();
-        return title.endsWith(".") || title.endsWith("?") ? title : title + ".";
+    private static String lower(String title) {
+        return title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1);
     }
 }

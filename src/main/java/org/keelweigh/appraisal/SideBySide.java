@@ -1,6 +1,7 @@
 package org.keelweigh.appraisal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -48,10 +49,10 @@ public final class SideBySide {
      *
      * @param label what is measured
      * @param meaning what it means, as a phrase; may be blank
-     * @param family the family it belongs to, as a word
+     * @param family the family it belongs to
      * @param cells one for each boat, in their order
      */
-    public record Row(String label, String meaning, String family, List<Cell> cells) {
+    public record Row(String label, String meaning, Family family, List<Cell> cells) {
         public Row {
             cells = List.copyOf(cells);
         }
@@ -76,6 +77,7 @@ public final class SideBySide {
         for (int c = 0; c < yardsticks.size(); c++) {
             table.judged(yardsticks.get(c), c);
         }
+        table.rows.sort(Comparator.comparing(Row::family));
         return List.copyOf(table.rows);
     }
 
@@ -97,7 +99,7 @@ public final class SideBySide {
         rows.add(new Row(
                 label,
                 meaning,
-                family.label(),
+                family,
                 measured.boats().stream()
                         .map(figure)
                         .map(each -> new Cell(write.apply(each.value()), Mark.PLAIN, each.isAssumed()))
@@ -111,7 +113,7 @@ public final class SideBySide {
         rows.add(new Row(
                 label,
                 "",
-                family.label(),
+                family,
                 cells(all.stream().map(write).toList(), all, Direction.LESS_IS_BETTER)));
     }
 
@@ -131,7 +133,7 @@ public final class SideBySide {
             rows.add(new Row(
                     label,
                     yardstick.meaning(),
-                    yardstick.family().label(),
+                    yardstick.family(),
                     cells(texts, measures, yardstick.criterion().direction())));
         }
     }

@@ -11,6 +11,8 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.keelweigh.appraisal.Answer;
 import org.keelweigh.appraisal.Answers;
 import org.keelweigh.appraisal.NextStep;
@@ -25,6 +27,9 @@ class AnswerStrip extends Section implements Part {
     private final Div figures = new Div();
     private final Div changes = new Div();
     private final Paragraph next = new Paragraph();
+    private transient @Nullable Told shown;
+
+    private record Told(Answer answer, Optional<NextStep> next) {}
 
     AnswerStrip() {
         setId("answer");
@@ -43,6 +48,12 @@ class AnswerStrip extends Section implements Part {
     @Override
     public void show(Outlook outlook) {
         Answer answer = Answers.of(outlook.measured(), outlook.perspective());
+        Optional<NextStep> step = NextStep.of(outlook.measured(), outlook.perspective());
+        Told told = new Told(answer, step);
+        if (told.equals(shown)) {
+            return;
+        }
+        shown = told;
         headline.setText(answer.headline());
         strength.setText(words(answer.strength()));
         strength.getElement().setAttribute("data-tone", tone(answer.strength()));
@@ -52,7 +63,7 @@ class AnswerStrip extends Section implements Part {
         showFigures(answer.figures());
         showChanges(answer.changes());
         next.removeAll();
-        NextStep.of(outlook.measured(), outlook.perspective()).ifPresent(step -> showNext(outlook, step));
+        step.ifPresent(each -> showNext(outlook, each));
     }
 
     private void showFigures(List<Answer.KeyFigure> all) {

@@ -69,13 +69,15 @@ class Dashboard extends Div implements MattersSection.Listener {
         TieSection ties = new TieSection();
         TogetherSection together = new TogetherSection();
         RulingsSection rulings = new RulingsSection(this::lift);
-        live = List.of(answer, cards, value, strips, costValue, why);
-        settled = List.of(money, launch, side, firmness, ties, together, rulings);
+        live = List.of(answer, value, strips, costValue, why);
+        settled = List.of(cards, money, launch, side, firmness, ties, together, rulings);
         choosable(why, value.bars(), costValue.picture(), money.build(), launch.drawing());
         prepareChooser();
         Fold more = new Fold("Add another boat");
         more.put(new AddBoat(weighing.outlook().display(), add));
-        add(chooser, answer, cards, pair(column(value, strips), matters), pair(costValue, money), launch, side);
+        Div bars = column(value, strips);
+        bars.addClassName("kw-beside-sliders");
+        add(chooser, answer, cards, pair(bars, matters), pair(costValue, money), launch, side);
         add(pair(why, column(firmness, ties)), together, rulings, more);
         addClassName("kw-stack");
         offerPerspectives();

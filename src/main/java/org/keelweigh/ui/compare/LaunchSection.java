@@ -45,7 +45,9 @@ class LaunchSection extends Fold implements Part {
                 CartAnswer.CAUTIONS.stream().map(ListItem::new).toArray(ListItem[]::new));
         Div caution = new Div(cautions);
         caution.addClassName("kw-caution");
-        put(oneCart, drawing, words, caution);
+        Div pair = new Div(drawing, words);
+        pair.addClassName("kw-pair");
+        put(oneCart, pair, caution);
     }
 
     CartDrawing drawing() {

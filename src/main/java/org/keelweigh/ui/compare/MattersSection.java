@@ -46,7 +46,10 @@ class MattersSection extends Fold {
         note.setId("weights-note");
         note.addClassName("kw-weights-note");
         note.getElement().setAttribute("role", "status");
-        put(note, tools());
+        put(
+                new Paragraph("How much does each whole step matter to you, from its worse end to its better one?"),
+                note,
+                tools());
         for (Family family : Family.values()) {
             List<Yardstick> mine = yardsticks.all().stream()
                     .filter(each -> each.family() == family)

@@ -62,6 +62,7 @@ class SideBySideSection extends Fold implements Part {
         }
         Button button = new Button("Remove", click -> remove.accept(report));
         button.setAriaLabel("Remove " + report.name());
+        button.addThemeName("tertiary");
         button.addClassName("kw-quiet");
         button.setTestId("remove-" + report.id());
         cell.add(button);
@@ -70,7 +71,7 @@ class SideBySideSection extends Fold implements Part {
 
     private static NativeTableRow row(Outlook outlook, SideBySide.Row row) {
         Span label = new Span(row.label());
-        Span family = new Span(row.family());
+        Span family = new Span(row.family().label());
         family.addClassName("kw-soft");
         NativeTableHeaderCell heading = heading("row", new Div(label), new Div(family));
         if (!row.meaning().isBlank()) {

@@ -98,11 +98,14 @@ class TogetherSection extends Fold implements Part {
     }
 
     private String regret(TogetherReport report, int boat) {
-        return "with which nobody gives up more than " + Outlook.points(report.shares().get(boat).largestRegret())
-                + " against their own best choice";
+        double regret = report.shares().get(boat).largestRegret();
+        return regret < WORTH_TALKING / 10
+                ? "which is everybody's own best choice"
+                : "with which nobody gives up more than " + Outlook.points(regret) + " against their own best choice";
     }
 
     private String places(TogetherReport report, int boat) {
-        return "with " + Display.number(report.shares().get(boat).bordaPoints(), 1) + " places won";
+        double places = report.shares().get(boat).bordaPoints();
+        return "with " + Display.number(places, places == Math.rint(places) ? 0 : 1) + " places won";
     }
 }

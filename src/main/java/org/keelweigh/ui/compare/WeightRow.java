@@ -51,8 +51,8 @@ class WeightRow extends Div {
     }
 
     private static String swing(Yardstick yardstick, Display display) {
-        return "How much does the step from " + yardstick.unit().write(yardstick.swingFrom(), display) + " to "
-                + yardstick.unit().write(yardstick.swingTo(), display) + " matter? " + yardstick.meaning() + ".";
+        return "From " + yardstick.unit().write(yardstick.swingFrom(), display) + " to "
+                + yardstick.unit().write(yardstick.swingTo(), display) + ". " + yardstick.meaning() + ".";
     }
 
     private void configure(Yardstick yardstick) {
