@@ -33,7 +33,8 @@ class ChangeLogTests {
         CandidateData known = with(BOAT, "boat.lengthM", 4.5);
 
         assertThat(LOG.between(BOAT, known)).containsExactly("Length: 4.50 m.");
-        assertThat(LOG.between(known, with(known, "boat.lengthM", 4.8))).containsExactly("Length: 4.80 m; it was 4.50 m.");
+        assertThat(LOG.between(known, with(known, "boat.lengthM", 4.8)))
+                .containsExactly("Length: 4.80 m; it was 4.50 m.");
         assertThat(LOG.between(known, BOAT)).containsExactly("Length: not known any more; it was 4.50 m.");
     }
 
@@ -46,9 +47,10 @@ class ChangeLogTests {
 
     @Test
     void namesFindingsGearAndSignsInWords() {
-        Finding crack = new Finding(
-                "hull-crack", Outcome.MAJOR, Method.REPAIRER, 30.0, "by the seat", Estimate.exactly(120));
-        CandidateData after = with(with(BOAT.withFinding(crack), "listing.included.vest", 2), "listing.signals.photo-stock", true);
+        Finding crack =
+                new Finding("hull-crack", Outcome.MAJOR, Method.REPAIRER, 30.0, "by the seat", Estimate.exactly(120));
+        CandidateData after =
+                with(with(BOAT.withFinding(crack), "listing.included.vest", 2), "listing.signals.photo-stock", true);
 
         assertThat(LOG.between(BOAT, after))
                 .containsExactly(
@@ -64,7 +66,9 @@ class ChangeLogTests {
         List<String> back = LOG.between(after, BOAT);
 
         assertThat(there).hasSameSizeAs(back).hasSize(2);
-        assertThat(back).containsExactlyInAnyOrder(
-                "Days to the first launch: not known any more; it was 10 days.", "Notes: not known any more; it was “nice”.");
+        assertThat(back)
+                .containsExactlyInAnyOrder(
+                        "Days to the first launch: not known any more; it was 10 days.",
+                        "Notes: not known any more; it was “nice”.");
     }
 }

@@ -14,7 +14,8 @@ import org.keelweigh.shortlist.FieldPath;
 
 class TrustAndHistoryTests extends BoatPageTests {
 
-    // Format of 33 CFR 181.25: maker's code, five serial characters without I, O and Q, month letter, year digit, model year.
+    // Format of 33 CFR 181.25: maker's code, five serial characters without I, O and Q, month letter, year digit, model
+    // year.
     private static final String FITS = "ZZZ12345C122";
     private static final String SLIPPED = "ZZZ1234OC122";
 
@@ -59,7 +60,11 @@ class TrustAndHistoryTests extends BoatPageTests {
                 .filter(YesNo.class::isInstance)
                 .findFirst()
                 .orElseThrow();
-        test((NativeButton) all(first).filter(NativeButton.class::isInstance).findFirst().orElseThrow()).click();
+        test((NativeButton) all(first)
+                        .filter(NativeButton.class::isInstance)
+                        .findFirst()
+                        .orElseThrow())
+                .click();
 
         assertThat(kept().listing().signals()).hasSize(1).containsValue(true);
         assertThat(words("listing-verdict")).isNotEqualTo(before);
