@@ -79,8 +79,17 @@ public record Display(UnitSystem units, String currency) {
 
     /** Writes money to the whole unit. */
     public String money(double amount) {
-        String digits = number(Math.abs(amount), 0);
-        String minus = amount < 0 && !"0".equals(digits) ? "−" : "";
+        return money(amount, 0);
+    }
+
+    /** Writes money to the whole unit, but what is under ten to the hundredth, such as a price for each kilometre. */
+    public String fineMoney(double amount) {
+        return money(amount, amount == Math.rint(amount) || Math.abs(amount) >= 10 ? 0 : 2);
+    }
+
+    private String money(double amount, int decimals) {
+        String digits = number(Math.abs(amount), decimals);
+        String minus = amount < 0 && !digits.matches("0(\\.0+)?") ? "−" : "";
         String sign = SIGNS.get(currency);
         return sign == null ? minus + digits + " " + currency : minus + sign + digits;
     }

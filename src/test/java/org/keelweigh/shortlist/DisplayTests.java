@@ -23,6 +23,14 @@ class DisplayTests {
     }
 
     @Test
+    void writesSmallPricesToTheHundredth() {
+        assertThat(us.fineMoney(0.32)).isEqualTo("$0.32");
+        assertThat(us.fineMoney(9)).isEqualTo("$9");
+        assertThat(us.fineMoney(12.5)).isEqualTo("$13");
+        assertThat(us.fineMoney(-0.001)).isEqualTo("$0.00");
+    }
+
+    @Test
     void writesMoneyWithItsSignOrCode() {
         assertThat(us.money(1234.5)).isEqualTo("$1,235");
         assertThat(metric.money(-20)).isEqualTo("−€20");

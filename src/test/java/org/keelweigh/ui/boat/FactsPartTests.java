@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.checkbox.Checkbox;
 import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.notification.Notification;
 import com.vaadin.flow.component.select.Select;
@@ -15,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.keelweigh.boat.BoatKind;
 import org.keelweigh.boat.HullMaterial;
+import org.keelweigh.boat.SeatFacts;
 import org.keelweigh.shortlist.Candidate;
 import org.keelweigh.shortlist.FieldPath;
 
@@ -101,7 +103,8 @@ class FactsPartTests extends BoatPageTests {
 
     @Test
     void takesNothingFromAListingWithoutAYes() {
-        test(byId(TextArea.class, "paste-text")).setValue("Pedal kayak, 12 ft long, asking $950. Two paddles included.");
+        test(byId(TextArea.class, "paste-text"))
+                .setValue("Pedal kayak, 12 ft long, asking $950. Two paddles included.");
         tap("paste-read");
 
         assertThat(words("proposal-length_m")).contains("Length 3.66 m").contains("12 ft");
@@ -125,7 +128,10 @@ class FactsPartTests extends BoatPageTests {
 
         type("boat.lengthM", "3.66");
 
-        assertThat(noted()).contains("Robin changed the same field").contains("3.2").contains("3.66");
+        assertThat(noted())
+                .contains("Robin changed the same field")
+                .contains("3.2")
+                .contains("3.66");
         assertThat(kept().boat().lengthM()).isEqualTo(3.2);
 
         test($(Button.class).withText("Use mine").single()).click();
@@ -134,11 +140,44 @@ class FactsPartTests extends BoatPageTests {
     }
 
     @Test
+    void tellsWhatSomebodyElseChangedAndShowsItOnlyWhenAsked() {
+        Candidate seen = facts().candidate(boat).orElseThrow();
+        editing.save(
+                new Candidate(boat, list, seen.version(), new FieldPath("boat.lengthM").with(seen.data(), 3.2)),
+                "Robin");
+        roundTrip();
+
+        assertThat(words("boat-notices")).contains("Robin changed this boat meanwhile. Length: 3.20 m.");
+        assertThat(byId(TextField.class, "field-boat.lengthM").getValue()).isEmpty();
+
+        tap("notice-action");
+
+        assertThat(byId(TextField.class, "field-boat.lengthM").getValue()).isEqualTo("3.2");
+    }
+
+    @Test
+    void keepsTheSeatsWithTheirPlaces() {
+        test(byId(TextField.class, "seat-width-0")).setValue("48 cm");
+
+        assertThat(kept().boat().seats()).containsExactly(new SeatFacts(null, 0.48));
+        assertThat(byId(TextField.class, "seat-station-0").getHelperText()).startsWith("Assumed: ");
+    }
+
+    @Test
+    void countsWhatComesWithTheBoat() {
+        Checkbox vest = byId(Checkbox.class, "gear-vest");
+        test(vest).click();
+        assertThat(kept().listing().included()).containsEntry("vest", 1);
+
+        test(vest).click();
+        assertThat(kept().listing().included()).isEmpty();
+    }
+
+    @Test
     void keepsBothEditsWhenTheyAreAboutDifferentFields() {
         Candidate seen = facts().candidate(boat).orElseThrow();
         editing.save(
-                new Candidate(boat, list, seen.version(), new FieldPath("boat.beamM").with(seen.data(), 0.9)),
-                "Robin");
+                new Candidate(boat, list, seen.version(), new FieldPath("boat.beamM").with(seen.data(), 0.9)), "Robin");
 
         type("boat.lengthM", "3.66");
 

@@ -1,0 +1,155 @@
+package org.keelweigh.ui.boat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.html.NativeButton;
+import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.component.textfield.TextField;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.keelweigh.condition.Finding;
+import org.keelweigh.condition.Method;
+import org.keelweigh.condition.Outcome;
+import org.keelweigh.ui.chart.ChanceGrid;
+
+class InspectionPartTests extends BoatPageTests {
+
+    private static final String CHECK = "hull-uv";
+
+    @BeforeEach
+    void openInspection() {
+        open(BoatSection.INSPECTION);
+    }
+
+    @Test
+    void recordsAFindingWithOneTapAndMovesTheCost() {
+        String before = words("inspection-money");
+
+        tap("tap-" + CHECK + "-major");
+
+        assertThat(kept().findings()).containsExactly(Finding.of(CHECK, Outcome.MAJOR));
+        assertThat(words("inspection-money")).isNotEqualTo(before);
+        assertThat(words("inspection-progress")).startsWith("1 of ");
+        assertThat(pressed("tap-" + CHECK + "-major")).isEqualTo("true");
+        assertThat(pressed("tap-" + CHECK + "-none")).isEqualTo("false");
+    }
+
+    @Test
+    void takesAFindingBackWithOneTap() {
+        tap("tap-" + CHECK + "-major");
+        tap("tap-" + CHECK + "-none");
+
+        assertThat(kept().findings()).isEmpty();
+        assertThat(words("inspection-progress")).startsWith("0 of ");
+    }
+
+    @Test
+    void leavesEveryRowWhereItIsOnATap() {
+        List<Component> before = checks();
+
+        tap("tap-" + CHECK + "-minor");
+
+        assertThat(checks()).containsExactlyElementsOf(before);
+    }
+
+    @Test
+    void ordersByWorthWithoutMakingTheRowsAnew() {
+        List<Component> before = checks();
+
+        tap("order-worth");
+
+        assertThat(checks()).containsExactlyInAnyOrderElementsOf(before).isNotEqualTo(before);
+    }
+
+    @Test
+    void keepsMethodNoteMeasureAndQuoteWithTheFinding() {
+        tap("tap-" + CHECK + "-minor");
+        tap("more-" + CHECK);
+        test(byId(TextField.class, "note-" + CHECK)).setValue("chalk on the port side");
+        test(byId(TextField.class, "measured-" + CHECK)).setValue("1.5");
+        test(byId(TextField.class, "quote-" + CHECK)).setValue("85");
+        @SuppressWarnings("unchecked")
+        Select<Method> method = byId(Select.class, "method-" + CHECK);
+        test(method).selectItem("Looked at by a shop or repairer");
+
+        tap("tap-" + CHECK + "-major");
+
+        Finding finding = kept().findings().getFirst();
+        assertThat(finding.outcome()).isEqualTo(Outcome.MAJOR);
+        assertThat(finding.note()).isEqualTo("chalk on the port side");
+        assertThat(finding.measured()).isEqualTo(1.5);
+        assertThat(finding.method()).isEqualTo(Method.REPAIRER);
+        assertThat(finding.quote()).isNotNull();
+        assertThat(finding.quote().likely()).isEqualTo(85);
+    }
+
+    @Test
+    void refusesAMeasureThatIsNoNumber() {
+        tap("tap-" + CHECK + "-minor");
+        tap("more-" + CHECK);
+        TextField measured = byId(TextField.class, "measured-" + CHECK);
+        test(measured).setValue("a lot");
+
+        assertRefused(measured, "not a quantity that can be read");
+        assertThat(kept().findings().getFirst().measured()).isNull();
+    }
+
+    @Test
+    void takesTheChosenMethodForNewTaps() {
+        @SuppressWarnings("unchecked")
+        Select<Method> method = byId(Select.class, "inspection-method");
+        test(method).selectItem("Seen in the listing's pictures");
+
+        tap("tap-" + CHECK + "-fine");
+
+        assertThat(kept().findings().getFirst().method()).isEqualTo(Method.LISTING_PHOTOS);
+    }
+
+    @Test
+    void showsTheChancesNowAgainstBeforeOnDemand() {
+        answer("sun-seat-tears", "Yes");
+        tap("more-" + CHECK);
+        tap("chances-" + CHECK);
+
+        ChanceGrid grid = (ChanceGrid) all(UI.getCurrent())
+                .filter(ChanceGrid.class::isInstance)
+                .findFirst()
+                .orElseThrow();
+        assertThat(grid.getData().orElseThrow().panels()).hasSize(2);
+        assertThat(grid.getData().orElseThrow().summary()).contains("before anything was seen", "(likelier)");
+    }
+
+    @Test
+    void tellsAHistoryOnceItsSignsAreSeen() {
+        answer("sun-chalk", "Yes");
+        answer("sun-seat-tears", "Yes");
+        answer("sun-colour-step", "Yes");
+
+        assertThat(words("histories")).contains("stored in the sun").contains("times as likely");
+        assertThat(kept().listing().signals()).containsEntry("sun-chalk", true);
+
+        answer("sun-chalk", "Not looked");
+        assertThat(kept().listing().signals()).doesNotContainKey("sun-chalk");
+    }
+
+    private void answer(String sign, String answer) {
+        test(all(byId(Component.class, "sign-" + sign))
+                        .filter(NativeButton.class::isInstance)
+                        .map(NativeButton.class::cast)
+                        .filter(each -> each.getText().equals(answer))
+                        .findFirst()
+                        .orElseThrow())
+                .click();
+    }
+
+    private String pressed(String testId) {
+        return byId(NativeButton.class, testId).getElement().getAttribute("aria-pressed");
+    }
+
+    private static List<Component> checks() {
+        return all(UI.getCurrent()).filter(CheckRow.class::isInstance).toList();
+    }
+}
