@@ -43,8 +43,8 @@ public final class CatchUp {
                         : name(rival) + " would draw level with " + name(leader) + " if "
                                 + Display.number(100 * change.moved(), 0) + " % of the weight moved: "
                                 + moves(change) + ".")
-                .orElseGet(() -> "No weights at all would let " + name(rival) + " draw level with " + name(leader)
-                        + ".");
+                .orElseGet(
+                        () -> "No weights at all would let " + name(rival) + " draw level with " + name(leader) + ".");
     }
 
     private String moves(SmallestChange change) {

@@ -42,7 +42,8 @@ class TogetherSection extends Fold implements Part {
     }
 
     private void show(Outlook outlook, TogetherReport report) {
-        rename(report.voices().stream().map(TogetherReport.Voice::name).collect(Collectors.joining(" and ")) + " together");
+        rename(report.voices().stream().map(TogetherReport.Voice::name).collect(Collectors.joining(" and "))
+                + " together");
         voices.removeAll();
         report.voices().forEach(each -> voices.add(new ListItem(voice(outlook, each))));
         contrasts.removeAll();
@@ -75,8 +76,8 @@ class TogetherSection extends Fold implements Part {
                 .mapToObj(p -> report.voices().get(p).name() + " gives it "
                         + Display.number(100 * contrast.weights().get(p), 0) + " %")
                 .collect(Collectors.joining(", "));
-        return outlook.yardsticks().get(contrast.criterion()).name() + ": " + weights + "; it moves two boats apart by up to "
-                + Outlook.points(contrast.points()) + ".";
+        return outlook.yardsticks().get(contrast.criterion()).name() + ": " + weights
+                + "; it moves two boats apart by up to " + Outlook.points(contrast.points()) + ".";
     }
 
     private interface Reason {
@@ -98,8 +99,8 @@ class TogetherSection extends Fold implements Part {
     }
 
     private String regret(TogetherReport report, int boat) {
-        return "with which nobody gives up more than " + Outlook.points(report.shares().get(boat).largestRegret())
-                + " against their own best choice";
+        return "with which nobody gives up more than "
+                + Outlook.points(report.shares().get(boat).largestRegret()) + " against their own best choice";
     }
 
     private String places(TogetherReport report, int boat) {
