@@ -79,8 +79,9 @@ final class UnknownsSection extends Sheet {
     }
 
     private void showNothing() {
-        result.add(new Paragraph(
-                "It takes two boats that are not ruled out and at least one assumed figure: add boats first."));
+        result.add(
+                new Paragraph(
+                        "Nothing to find out here: either fewer than two boats are left to choose from, or every figure is known."));
     }
 
     private void show(UnknownsThatMatter found) {
