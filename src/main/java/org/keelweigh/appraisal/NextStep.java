@@ -18,7 +18,8 @@ public record NextStep(int boat, String sentence) {
         OptionalInt leader = perspective.ranking().leader();
         return leader.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new NextStep(leader.getAsInt(), sentence(measured.boats().get(leader.getAsInt()))));
+                : Optional.of(new NextStep(
+                        leader.getAsInt(), sentence(measured.boats().get(leader.getAsInt()))));
     }
 
     private static String sentence(BoatReport report) {

@@ -65,7 +65,11 @@ public final class PriceTies {
         }
         if (rival.isEmpty()) {
             return new PriceTie(
-                    boat, price, rival, Optional.empty(), "There is no other boat left for " + name(boat) + " to tie with.");
+                    boat,
+                    price,
+                    rival,
+                    Optional.empty(),
+                    "There is no other boat left for " + name(boat) + " to tie with.");
         }
         double most = Math.max(LEAST_SEARCHED, FARTHEST * price);
         BreakEven tie = BreakEven.find(p -> totalAt(boat, p) - total(rival.getAsInt()), 0, most);
@@ -88,7 +92,8 @@ public final class PriceTies {
         ValueFunction value =
                 measured.yardsticks().all().get(column).criterion().valueFunction();
         double cost = report.measures().getFirst().get(column);
-        double perPrice = report.futures().priceSlope() * FIVE_YEARS
+        double perPrice = report.futures().priceSlope()
+                * FIVE_YEARS
                 / measured.situation().horizonYears();
         double change = value.value(cost + perPrice * (price - report.price().value())) - value.value(cost);
         return total(boat) + perspective.share(column) * change;

@@ -145,8 +145,10 @@ public record TogetherReport(
                                 - other.share(criterion) * other.value(b, criterion));
                     }
                 }
-                double high = gaps.stream().mapToDouble(Double::doubleValue).max().orElse(0);
-                double low = gaps.stream().mapToDouble(Double::doubleValue).min().orElse(0);
+                double high =
+                        gaps.stream().mapToDouble(Double::doubleValue).max().orElse(0);
+                double low =
+                        gaps.stream().mapToDouble(Double::doubleValue).min().orElse(0);
                 most = Math.max(most, high - low);
             }
         }

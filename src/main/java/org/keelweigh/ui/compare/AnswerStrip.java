@@ -74,8 +74,7 @@ class AnswerStrip extends Section implements Part {
             value.addClassName("kw-figure");
             Span note = new Span(figure.note());
             note.addClassName("kw-soft");
-            Div group = new Div(
-                    new DescriptionList.Term(figure.label()), new DescriptionList.Description(value, note));
+            Div group = new Div(new DescriptionList.Term(figure.label()), new DescriptionList.Description(value, note));
             list.getElement().appendChild(group.getElement());
         }
         figures.add(list);

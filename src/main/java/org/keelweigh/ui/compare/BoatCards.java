@@ -40,7 +40,10 @@ class BoatCards extends Section implements Part {
         Paragraph verdict = new Paragraph(verdict(outlook, place));
         DescriptionList figures = new DescriptionList();
         int risk = outlook.measured().yardsticks().column(Measure.WALK_RISK);
-        pair(figures, "Price", display.money(boat.price().value()) + (boat.price().isAssumed() ? " (assumed)" : ""));
+        pair(
+                figures,
+                "Price",
+                display.money(boat.price().value()) + (boat.price().isAssumed() ? " (assumed)" : ""));
         pair(
                 figures,
                 outlook.measured().situation().horizonYears() + "-year cost",
@@ -48,7 +51,8 @@ class BoatCards extends Section implements Part {
         pair(
                 figures,
                 "To the water",
-                display.mass(boat.cart().massKg()) + ", " + boat.cart().verdict().label());
+                display.mass(boat.cart().massKg()) + ", "
+                        + boat.cart().verdict().label());
         pair(
                 figures,
                 "Chance of a dud",

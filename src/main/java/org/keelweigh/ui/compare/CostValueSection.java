@@ -14,7 +14,8 @@ import org.keelweigh.ui.chart.CostValueData.Standing;
 /** What each boat costs against what it is worth apart from that. */
 class CostValueSection extends Fold implements Part {
 
-    private final CostValue picture = new CostValue("What more value would cost: each boat by cost and everything else");
+    private final CostValue picture =
+            new CostValue("What more value would cost: each boat by cost and everything else");
     private final Paragraph note = new Paragraph();
 
     CostValueSection() {
@@ -30,7 +31,8 @@ class CostValueSection extends Fold implements Part {
     @Override
     public void show(Outlook outlook) {
         picture.setData(data(outlook));
-        note.setText("A cost could be anywhere along its line: 8 times in 10 it stays within. " + tradeOffWords(outlook));
+        note.setText(
+                "A cost could be anywhere along its line: 8 times in 10 it stays within. " + tradeOffWords(outlook));
     }
 
     private static String tradeOffWords(Outlook outlook) {
@@ -59,8 +61,7 @@ class CostValueSection extends Fold implements Part {
                 tradeOff(outlook));
     }
 
-    private static CostValueData.Point point(
-            Outlook outlook, Frontier frontier, int place, double cost, double worth) {
+    private static CostValueData.Point point(Outlook outlook, Frontier frontier, int place, double cost, double worth) {
         return new CostValueData.Point(
                 outlook.id(place),
                 outlook.name(place),

@@ -55,7 +55,8 @@ class Dashboard extends Div implements MattersSection.Listener {
         this.chosen = chosen;
         weighing = Weighing.of(appraisal.measure(facts), Optional.empty());
         atFirst = weighing.points();
-        matters = new MattersSection(weighing.measured().yardsticks(), weighing.outlook().display(), this);
+        matters = new MattersSection(
+                weighing.measured().yardsticks(), weighing.outlook().display(), this);
         AnswerStrip answer = new AnswerStrip();
         BoatCards cards = new BoatCards();
         ValueSection value = new ValueSection();
@@ -121,7 +122,8 @@ class Dashboard extends Div implements MattersSection.Listener {
     private void offerPerspectives() {
         List<Perspective> all = weighing.measured().perspectives();
         chooser.setItems(all.stream().map(Perspective::person).toList());
-        chooser.setItemLabelGenerator(person -> weighing.measured().perspective(person).name());
+        chooser.setItemLabelGenerator(
+                person -> weighing.measured().perspective(person).name());
         chooser.setValue(weighing.stated().person());
         chooser.setVisible(all.size() > 1);
     }
@@ -154,7 +156,8 @@ class Dashboard extends Div implements MattersSection.Listener {
     private void showLive() {
         Outlook outlook = weighing.outlook();
         live.forEach(each -> each.show(outlook));
-        boolean returnable = weighing.together() ? weighing.moved() : !weighing.points().equals(atFirst);
+        boolean returnable =
+                weighing.together() ? weighing.moved() : !weighing.points().equals(atFirst);
         matters.show(weighing, outlook.perspective(), explained(), returnable);
     }
 
@@ -203,7 +206,10 @@ class Dashboard extends Div implements MattersSection.Listener {
 
     @Override
     public void returned() {
-        use(weighing.together() ? Weighing.of(weighing.measured(), Optional.empty()).points() : atFirst);
+        use(
+                weighing.together()
+                        ? Weighing.of(weighing.measured(), Optional.empty()).points()
+                        : atFirst);
     }
 
     private void use(Map<String, Double> points) {
@@ -214,14 +220,17 @@ class Dashboard extends Div implements MattersSection.Listener {
 
     private void save(Map<String, Double> points) {
         UnaryOperator<PersonData> change = data -> data.withWeights(new TreeMap<>(points));
-        Optional<Person> seen = weighing.stated().person().flatMap(weighing.measured().facts()::person);
+        Optional<Person> seen =
+                weighing.stated().person().flatMap(weighing.measured().facts()::person);
         if (seen.isPresent()) {
             Person person = seen.get();
-            Person edited =
-                    new Person(person.id(), person.shortlist(), person.version(), change.apply(person.data()));
-            SaveNote.kept(editing.save(edited, Visitor.name()), "the points of " + person.data().name());
+            Person edited = new Person(person.id(), person.shortlist(), person.version(), change.apply(person.data()));
+            SaveNote.kept(
+                    editing.save(edited, Visitor.name()),
+                    "the points of " + person.data().name());
         } else {
-            editing.add(shortlist(), change.apply(PersonData.named(weighing.stated().name())), Visitor.name());
+            editing.add(
+                    shortlist(), change.apply(PersonData.named(weighing.stated().name())), Visitor.name());
         }
         refresh();
     }
@@ -245,7 +254,9 @@ class Dashboard extends Div implements MattersSection.Listener {
                                         boat,
                                         shortlist(),
                                         seen.get().version(),
-                                        seen.get().data().withLifted(ruling.rule().code(), reason)),
+                                        seen.get()
+                                                .data()
+                                                .withLifted(ruling.rule().code(), reason)),
                                 Visitor.name()),
                         reason);
         refresh();

@@ -38,10 +38,11 @@ class FirmnessSection extends Fold implements Part {
         voices.removeAll();
         List<SecondOpinions.Voice> all = SecondOpinions.of(outlook.measured(), outlook.perspective());
         all.forEach(each -> voices.add(told(outlook, each)));
-        voices.add(new Paragraph(
-                all.isEmpty()
-                        ? "Other methods need two boats that are not ruled out."
-                        : "These methods can reorder boats when one joins the list, so they are asked but do not decide."));
+        voices.add(
+                new Paragraph(
+                        all.isEmpty()
+                                ? "Other methods need two boats that are not ruled out."
+                                : "These methods can reorder boats when one joins the list, so they are asked but do not decide."));
     }
 
     private static Div told(Outlook outlook, SecondOpinions.Voice voice) {

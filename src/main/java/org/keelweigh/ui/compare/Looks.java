@@ -1,10 +1,10 @@
 package org.keelweigh.ui.compare;
 
+import org.keelweigh.appraisal.BoatReport;
+import org.keelweigh.shortlist.Display;
 import org.keelweigh.ui.chart.Family;
 import org.keelweigh.ui.chart.Figure;
 import org.keelweigh.ui.chart.Spread;
-import org.keelweigh.appraisal.BoatReport;
-import org.keelweigh.shortlist.Display;
 
 /** Puts figures into the words and looks of the drawings. */
 final class Looks {

@@ -23,8 +23,8 @@ final class SaveNote {
             case Saved.Clashed<?> clashed -> {
                 String fields =
                         clashed.clashes().stream().map(Clash::field).distinct().collect(Collectors.joining(", "));
-                say("Not saved: " + clashed.by() + " changed the same at the same time (" + fields + "). Yours was: " + mine
-                        + ".");
+                say("Not saved: " + clashed.by() + " changed the same at the same time (" + fields + "). Yours was: "
+                        + mine + ".");
                 yield false;
             }
             case Saved.Gone<?> gone -> {

@@ -24,7 +24,8 @@ class SideBySideSection extends Fold implements Part {
         super("Side by side");
         this.remove = remove;
         table.setId("side-by-side");
-        table.setCaptionText("What was measured or assumed, with its unit; best and worst are among boats not ruled out");
+        table.setCaptionText(
+                "What was measured or assumed, with its unit; best and worst are among boats not ruled out");
         Div frame = new Div(table);
         frame.addClassNames("kw-table-scroll", "kw-side");
         frame.getElement()

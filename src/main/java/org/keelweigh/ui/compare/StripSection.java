@@ -35,9 +35,8 @@ class StripSection extends Fold implements Part {
     }
 
     static WeightStripsData data(Outlook outlook, List<WeightStability> stability) {
-        List<WeightStability> moving = stability.stream()
-                .filter(each -> !each.holdsEverywhere())
-                .toList();
+        List<WeightStability> moving =
+                stability.stream().filter(each -> !each.holdsEverywhere()).toList();
         List<WeightStability> shown = moving.isEmpty() ? stability : moving;
         Set<Integer> winners = new LinkedHashSet<>(List.of(stability.getFirst().winner()));
         shown.forEach(each -> each.segments().forEach(segment -> winners.add(segment.winner())));
@@ -72,12 +71,12 @@ class StripSection extends Fold implements Part {
         List<String> words = new ArrayList<>();
         stability
                 .winnerBelow()
-                .ifPresent(boat -> words.add(
-                        outlook.name(boat) + " below " + Display.number(100 * stability.from(), 0) + " %"));
+                .ifPresent(boat ->
+                        words.add(outlook.name(boat) + " below " + Display.number(100 * stability.from(), 0) + " %"));
         stability
                 .winnerAbove()
-                .ifPresent(
-                        boat -> words.add(outlook.name(boat) + " above " + Display.number(100 * stability.to(), 0) + " %"));
+                .ifPresent(boat ->
+                        words.add(outlook.name(boat) + " above " + Display.number(100 * stability.to(), 0) + " %"));
         return words.isEmpty() ? "no change at any weight" : String.join(", ", words);
     }
 }

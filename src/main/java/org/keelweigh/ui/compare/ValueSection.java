@@ -33,7 +33,8 @@ class ValueSection extends Fold implements Part {
         List<ValueBarsData.Bar> bars =
                 outlook.order().stream().map(place -> bar(outlook, place)).toList();
         String summary = bars.stream()
-                .map(each -> each.name() + (each.ruledOut() == null ? " " + each.total().label() : " ruled out"))
+                .map(each -> each.name()
+                        + (each.ruledOut() == null ? " " + each.total().label() : " ruled out"))
                 .collect(Collectors.joining(", ", "Value of each boat, best first: ", "."));
         return new ValueBarsData(summary, bars);
     }
@@ -60,7 +61,10 @@ class ValueSection extends Fold implements Part {
                         Looks.points(outlook.perspective().ranking().contribution(place, c))));
             }
         }
-        double sum = details.stream().map(ValueBarsData.Detail::points).mapToDouble(Figure::value).sum();
+        double sum = details.stream()
+                .map(ValueBarsData.Detail::points)
+                .mapToDouble(Figure::value)
+                .sum();
         return new ValueBarsData.Piece(Looks.family(family), Looks.points(sum), details);
     }
 }

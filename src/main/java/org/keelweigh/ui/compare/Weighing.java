@@ -66,7 +66,6 @@ record Weighing(Measured measured, Perspective stated, Map<String, Double> point
     }
 
     Outlook outlook() {
-        return new Outlook(
-                measured, moved() ? stated.with(measured.yardsticks().weights(points)) : stated);
+        return new Outlook(measured, moved() ? stated.with(measured.yardsticks().weights(points)) : stated);
     }
 }

@@ -111,8 +111,8 @@ class WhySection extends Fold implements Part {
         int ahead = margin >= 0 ? a : b;
         int behind = margin >= 0 ? b : a;
         String ruled = now.perspective().ruledOut(ahead) ? " (though it is ruled out)" : "";
-        return now.name(ahead) + ruled + " is " + Outlook.points(Math.abs(margin)) + " ahead of " + now.name(behind) + ". "
-                + Answers.why(now.measured(), now.perspective(), ahead, behind);
+        return now.name(ahead) + ruled + " is " + Outlook.points(Math.abs(margin)) + " ahead of " + now.name(behind)
+                + ". " + Answers.why(now.measured(), now.perspective(), ahead, behind);
     }
 
     private static int place(Outlook now, CandidateId id) {
@@ -133,8 +133,8 @@ class WhySection extends Fold implements Part {
                 .map(part -> row(outlook.yardsticks().get(part.criterion()), part.points()))
                 .toList();
         return new DifferenceBarData(
-                outlook.name(better) + " is " + Outlook.points(difference.margin()) + " ahead of " + outlook.name(behind)
-                        + ".",
+                outlook.name(better) + " is " + Outlook.points(difference.margin()) + " ahead of "
+                        + outlook.name(behind) + ".",
                 outlook.name(better),
                 outlook.name(behind),
                 "points of value",

@@ -12,6 +12,7 @@ public final class VisitorField extends TextField {
         super("Who are you?");
         setTestId("visitor");
         setMaxLength(LONGEST);
+        setWidth("min(100%, 24rem)");
         setHelperText("Your name stands beside what you change, so that others know");
         setValue(Visitor.said().orElse(""));
         addValueChangeListener(change -> {

@@ -2,13 +2,19 @@ package org.keelweigh.ui.weigh;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.vaadin.browserless.BrowserlessApplicationContext;
+import com.vaadin.browserless.BrowserlessUIContext;
+import com.vaadin.browserless.BrowserlessUserContext;
+import com.vaadin.browserless.SpringBrowserlessApplicationContext;
 import com.vaadin.browserless.SpringBrowserlessTest;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.component.select.SelectTester;
 import com.vaadin.flow.component.slider.IntegerSlider;
 import com.vaadin.flow.component.textfield.IntegerField;
+import com.vaadin.flow.component.textfield.NumberFieldTester;
 import com.vaadin.flow.component.textfield.TextField;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
@@ -25,12 +31,16 @@ import org.keelweigh.shortlist.ShortlistId;
 import org.keelweigh.ui.shell.Places;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.context.ApplicationContext;
 
 @SpringBootTest(properties = "spring.datasource.url=jdbc:h2:mem:weigh-view")
 class WeighViewTests extends SpringBrowserlessTest {
 
     @Autowired
     ShortlistEditing editing;
+
+    @Autowired
+    ApplicationContext context;
 
     private ShortlistId id;
 
@@ -73,7 +83,8 @@ class WeighViewTests extends SpringBrowserlessTest {
     }
 
     private void slide(String criterion, int points) {
-        IntegerField field = find(IntegerField.class).withTestId("points-" + criterion).single();
+        IntegerField field =
+                find(IntegerField.class).withTestId("points-" + criterion).single();
         test(field).setValue(points);
     }
 
@@ -83,7 +94,8 @@ class WeighViewTests extends SpringBrowserlessTest {
         test(find(TextField.class).withTestId("first-decider").single()).setValue("Wren");
         click("begin");
 
-        assertThat(editing.facts(id).orElseThrow().people().getFirst().data().name()).isEqualTo("Wren");
+        assertThat(editing.facts(id).orElseThrow().people().getFirst().data().name())
+                .isEqualTo("Wren");
         assertThat(find(IntegerSlider.class).withTestId("slider-cost").exists()).isTrue();
         assertThat(find(Button.class).withTestId("done").exists()).isFalse();
     }
@@ -93,8 +105,13 @@ class WeighViewTests extends SpringBrowserlessTest {
         person("Wren");
         open();
 
-        assertThat(find(IntegerSlider.class).withTestId("slider-cost").single().getValue()).isEqualTo(100);
-        assertThat(find(IntegerSlider.class).withTestId("slider-walk-risk").single().getValue()).isEqualTo(32);
+        assertThat(find(IntegerSlider.class).withTestId("slider-cost").single().getValue())
+                .isEqualTo(100);
+        assertThat(find(IntegerSlider.class)
+                        .withTestId("slider-walk-risk")
+                        .single()
+                        .getValue())
+                .isEqualTo(32);
     }
 
     @Test
@@ -104,8 +121,12 @@ class WeighViewTests extends SpringBrowserlessTest {
 
         slide("haul", 70);
 
-        assertThat(data(wren).weights()).containsEntry("haul", 70.0).containsEntry("cost", 100.0).hasSize(14);
-        assertThat(find(IntegerSlider.class).withTestId("slider-haul").single().getValue()).isEqualTo(70);
+        assertThat(data(wren).weights())
+                .containsEntry("haul", 70.0)
+                .containsEntry("cost", 100.0)
+                .hasSize(14);
+        assertThat(find(IntegerSlider.class).withTestId("slider-haul").single().getValue())
+                .isEqualTo(70);
     }
 
     @Test
@@ -116,7 +137,10 @@ class WeighViewTests extends SpringBrowserlessTest {
 
         click("make-100");
 
-        assertThat(data(wren).weights().values().stream().mapToDouble(Double::doubleValue).max()).hasValue(100);
+        assertThat(data(wren).weights().values().stream()
+                        .mapToDouble(Double::doubleValue)
+                        .max())
+                .hasValue(100);
     }
 
     @Test
@@ -159,7 +183,8 @@ class WeighViewTests extends SpringBrowserlessTest {
 
     private Paragraph warning(String criterion) {
         return find(Paragraph.class)
-                .withCondition(each -> ("warning-" + criterion).equals(each.getElement().getAttribute("data-testid")))
+                .withCondition(each ->
+                        ("warning-" + criterion).equals(each.getElement().getAttribute("data-testid")))
                 .all()
                 .stream()
                 .findFirst()
@@ -181,11 +206,13 @@ class WeighViewTests extends SpringBrowserlessTest {
         iAm("Ann");
         slide("haul", 83);
         click("done");
-        assertThat(find(Paragraph.class).withTestId("waiting").single().getText()).contains("Bob");
+        assertThat(find(Paragraph.class).withTestId("waiting").single().getText())
+                .contains("Bob");
         assertThat(find(IntegerSlider.class).exists()).isFalse();
 
         iAm("Bob");
-        assertThat(find(IntegerSlider.class).withTestId("slider-haul").single().getValue()).isNotEqualTo(83);
+        assertThat(find(IntegerSlider.class).withTestId("slider-haul").single().getValue())
+                .isNotEqualTo(83);
         assertThat(find(Section.class).withTestId("revealed").exists()).isFalse();
 
         click("done");
@@ -198,5 +225,42 @@ class WeighViewTests extends SpringBrowserlessTest {
         assertThat(find(Section.class).withTestId("revealed").exists()).isFalse();
         assertThat(data(bob).weighed()).isFalse();
         assertThat(data(ann).weighed()).isTrue();
+    }
+
+    @Test
+    void keepsTwoPeopleAtTwoBrowsersBlindToEachOther() {
+        person("Ann");
+        person("Bob");
+        twoBoats();
+        try (BrowserlessApplicationContext app = SpringBrowserlessApplicationContext.create(context, WeighView.class);
+                BrowserlessUserContext ann = app.newUser();
+                BrowserlessUserContext bob = app.newUser()) {
+            BrowserlessUIContext annsWindow = ann.newWindow();
+            BrowserlessUIContext bobsWindow = bob.newWindow();
+
+            weigh(annsWindow, "Ann", 83);
+            weigh(bobsWindow, "Bob", 21);
+
+            bobsWindow.activate();
+            assertThat(bobsWindow.find(Section.class).withTestId("revealed").exists())
+                    .isTrue();
+            annsWindow.activate();
+            annsWindow.roundTrip();
+            assertThat(annsWindow.find(Section.class).withTestId("revealed").exists())
+                    .isTrue();
+        }
+    }
+
+    @SuppressWarnings("unchecked")
+    private void weigh(BrowserlessUIContext window, String name, int points) {
+        window.activate();
+        window.navigate(Places.weigh(id), WeighView.class);
+        Select<Object> who = window.find(Select.class).withTestId("i-am").single();
+        window.test(SelectTester.class, who).selectItem(name);
+        IntegerField haul =
+                window.find(IntegerField.class).withTestId("points-haul").single();
+        assertThat(haul.getValue()).isEqualTo(20);
+        window.test(NumberFieldTester.class, haul).setValue(points);
+        window.test(window.find(Button.class).withTestId("done").single()).click();
     }
 }
