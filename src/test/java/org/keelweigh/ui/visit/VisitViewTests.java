@@ -187,7 +187,12 @@ class VisitViewTests extends SpringBrowserlessTest {
         click("step-walk");
         @SuppressWarnings("unchecked")
         ComboBox<Check> jump = $(ComboBox.class).single();
-        test(jump).selectItem(FieldCases.INSPECTION.check(check).orElseThrow().title());
+        Check item = jump.getListDataView()
+                .getItems()
+                .filter(each -> each.id().equals(check))
+                .findFirst()
+                .orElseThrow();
+        test(jump).selectItem(jump.getItemLabelGenerator().apply(item));
     }
 
     private String card() {
