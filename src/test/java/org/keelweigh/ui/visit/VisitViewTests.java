@@ -1,0 +1,218 @@
+package org.keelweigh.ui.visit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.vaadin.browserless.SpringBrowserlessTest;
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.combobox.ComboBox;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.textfield.IntegerField;
+import com.vaadin.flow.component.textfield.TextArea;
+import com.vaadin.flow.component.textfield.TextField;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.keelweigh.boat.BoatKind;
+import org.keelweigh.condition.Check;
+import org.keelweigh.condition.Finding;
+import org.keelweigh.condition.Outcome;
+import org.keelweigh.picture.PictureReading;
+import org.keelweigh.report.FieldCases;
+import org.keelweigh.report.FieldCode;
+import org.keelweigh.shortlist.Candidate;
+import org.keelweigh.shortlist.CandidateData;
+import org.keelweigh.shortlist.CandidateId;
+import org.keelweigh.shortlist.PhotoAlbum;
+import org.keelweigh.shortlist.Shortlist;
+import org.keelweigh.shortlist.ShortlistData;
+import org.keelweigh.shortlist.ShortlistEditing;
+import org.keelweigh.shortlist.VisitBook;
+import org.keelweigh.ui.photo.PhotoStrip;
+import org.keelweigh.ui.shell.Places;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+
+@SpringBootTest(properties = "spring.datasource.url=jdbc:h2:mem:visit")
+class VisitViewTests extends SpringBrowserlessTest {
+
+    @Autowired
+    ShortlistEditing editing;
+
+    @Autowired
+    VisitBook book;
+
+    @Autowired
+    PhotoAlbum album;
+
+    private Shortlist list;
+    private Candidate boat;
+
+    @BeforeEach
+    void begin() {
+        list = editing.create(ShortlistData.named("Spring"), "Wren");
+        boat = editing.add(list.id(), CandidateData.of("Green pedal boat", BoatKind.PEDAL_KAYAK), "Wren");
+        editing.add(list.id(), CandidateData.of("Blue canoe", BoatKind.CANOE), "Wren");
+    }
+
+    @Test
+    void walksRoundTheBoatAndSavesEveryTap() {
+        open();
+        test($(IntegerField.class).withTestId("minutes").single()).setValue(30);
+        click("begin");
+        String first = card();
+
+        click("result-fine");
+
+        assertThat(findings()).containsExactly(Finding.of(first, Outcome.FINE));
+        assertThat(card()).isNotEqualTo(first);
+        assertThat(book.notes(boat.id()).minutes()).isEqualTo(30);
+        assertThat(book.notes(boat.id()).startedAt()).isNotNull();
+        assertThat(text("progress")).startsWith("1 of ");
+    }
+
+    @Test
+    void tellsAStopAtOnceAndKeepsTheVerdictInSight() {
+        open();
+        assertThat(text("standing")).contains("Green pedal boat is ");
+        begin("hin-read");
+
+        click("result-stop");
+
+        assertThat(card()).isEqualTo("hin-read");
+        assertThat(text("standing")).contains("ruled out").contains("Blue canoe leads");
+        assertThat($(Paragraph.class).all())
+                .extracting(Paragraph::getText)
+                .anySatisfy(words -> assertThat(words).startsWith("Do not buy").contains("may be stolen"));
+    }
+
+    @Test
+    void comesBackToASkippedCheck() {
+        open();
+        click("begin");
+        String skipped = card();
+        click("skip");
+        assertThat(card()).isNotEqualTo(skipped);
+        assertThat(book.notes(boat.id()).skipped()).containsExactly(skipped);
+
+        click("back");
+
+        assertThat(card()).isEqualTo(skipped);
+    }
+
+    @Test
+    void goesOnWhereItWasLeft() {
+        editing.save(
+                new Candidate(
+                        boat.id(),
+                        boat.shortlist(),
+                        boat.version(),
+                        boat.data().withFinding(Finding.of("hin-read", Outcome.FINE))),
+                "Wren");
+        book.change(boat.id(), notes -> notes.begun(Instant.parse("2026-04-01T10:00:00Z"), 45));
+
+        open();
+
+        assertThat(card()).isNotEqualTo("hin-read");
+        assertThat(text("progress")).startsWith("1 of ");
+    }
+
+    @Test
+    void keepsNotesAndPhotosOfACheck() {
+        open();
+        begin("hull-crack");
+        click("result-major");
+        TextArea note = $(TextArea.class).withTestId("note").single();
+        test(note).setValue("by the seat <b>");
+        album.add(boat.id(), "hull-crack", new PictureReading.Accepted(new byte[9], new byte[9], 4, 3), "Wren");
+        open();
+        begin("hull-crack");
+
+        assertThat(findings().getFirst().note()).isEqualTo("by the seat <b>");
+        assertThat($(TextArea.class).withTestId("note").single().getValue()).isEqualTo("by the seat <b>");
+        assertThat($(PhotoStrip.class).all().getFirst().getChildren().count()).isEqualTo(1);
+    }
+
+    @Test
+    void takesTheCodeOfAFieldSheetAndAsksWhereBothChanged() {
+        Candidate sheet = boat;
+        String code = new FieldCode(FieldCases.INSPECTION)
+                .write(sheet, List.of(Finding.of("hull-uv", Outcome.MINOR), Finding.of("hull-crack", Outcome.STOP)));
+        editing.save(
+                new Candidate(
+                        boat.id(),
+                        boat.shortlist(),
+                        boat.version(),
+                        boat.data().withFinding(Finding.of("hull-crack", Outcome.FINE))),
+                "Alder");
+        open();
+        click("step-finish");
+        test($(TextField.class).withTestId("field-code").single()).setValue(code);
+        click("take-code");
+
+        assertThat(text("field-answer")).isEqualTo("Green pedal boat: 1 taken, 0 the same as here, 1 to choose.");
+        assertThat(findings())
+                .contains(Finding.of("hull-uv", Outcome.MINOR), Finding.of("hull-crack", Outcome.FINE));
+        click("theirs-hull-crack");
+        assertThat(findings()).contains(Finding.of("hull-crack", Outcome.STOP));
+    }
+
+    @Test
+    void refusesAHostileResultsFileInASentence() {
+        open();
+        click("step-finish");
+
+        $(FieldReturn.class).single().take("<script>".getBytes(StandardCharsets.UTF_8));
+
+        assertThat(text("field-answer")).contains("not a file of field results");
+        assertThat(findings()).isEmpty();
+    }
+
+    @Test
+    void saysSoWhenThereIsNoSuchBoat() {
+        UI.getCurrent().navigate(Places.visit(list.id(), CandidateId.fresh()));
+
+        assertThat($(H1.class).single().getText()).isEqualTo("There is no such boat");
+    }
+
+    private void open() {
+        UI.getCurrent().navigate(Places.visit(list.id(), boat.id()));
+    }
+
+    private void begin(String check) {
+        click("step-walk");
+        @SuppressWarnings("unchecked")
+        ComboBox<Check> jump = $(ComboBox.class).single();
+        Check item = jump.getListDataView()
+                .getItems()
+                .filter(each -> each.id().equals(check))
+                .findFirst()
+                .orElseThrow();
+        test(jump).selectItem(jump.getItemLabelGenerator().apply(item));
+    }
+
+    private String card() {
+        String id = $(CheckCard.class).single().getTestId();
+        return id.substring("check-".length());
+    }
+
+    private void click(String testId) {
+        test($(Button.class).withTestId(testId).single()).click();
+    }
+
+    private String text(String testId) {
+        return $(Component.class).withTestId(testId).single().getElement().getText();
+    }
+
+    private List<Finding> findings() {
+        return editing.facts(list.id())
+                .flatMap(facts -> facts.candidate(boat.id()))
+                .orElseThrow()
+                .data()
+                .findings();
+    }
+}
