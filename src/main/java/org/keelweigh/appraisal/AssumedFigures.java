@@ -104,12 +104,22 @@ final class AssumedFigures {
         if (trip.outingsPerYear() == null) {
             double usual = situation.outingsPerYear();
             tripFigure(
-                    "outingsPerYear", "outings a year", usual * (1 - USE_SPREAD), usual, usual * (1 + USE_SPREAD),
+                    "outingsPerYear",
+                    "outings a year",
+                    usual * (1 - USE_SPREAD),
+                    usual,
+                    usual * (1 + USE_SPREAD),
                     value -> Display.number(value, 0) + " outings a year");
         }
         if (trip.gearMassKg() == null) {
             double usual = situation.gearMassKg();
-            tripFigure("gearMassKg", "gear aboard", usual * (1 - USE_SPREAD), usual, usual * (1 + USE_SPREAD), display::mass);
+            tripFigure(
+                    "gearMassKg",
+                    "gear aboard",
+                    usual * (1 - USE_SPREAD),
+                    usual,
+                    usual * (1 + USE_SPREAD),
+                    display::mass);
         }
         if (trip.discountRate() == null) {
             tripFigure("discountRate", "real discount rate", 0, situation.discountRate(), MOST_RATE, display::percent);
@@ -132,8 +142,8 @@ final class AssumedFigures {
 
     private void tripFigure(
             String field, String name, double low, double base, double high, DoubleFunction<String> write) {
-        figures.add(new AssumedFigure(
-                "trip." + field, Optional.empty(), name, low, base, high, write, (facts, value) -> {
+        figures.add(
+                new AssumedFigure("trip." + field, Optional.empty(), name, low, base, high, write, (facts, value) -> {
                     FieldPath path = new FieldPath("trip." + field);
                     return withData(facts, path.with(facts.shortlist().data(), value));
                 }));
@@ -143,8 +153,7 @@ final class AssumedFigures {
         for (Participant each : situation.people()) {
             String field = "people." + each.id().map(PersonId::toString).orElse("somebody");
             if (each.massKg().isAssumed()) {
-                personFigure(
-                        each, field, "massKg", "body mass", each.massKg().value(), BODY_SPREAD_KG, display::mass);
+                personFigure(each, field, "massKg", "body mass", each.massKg().value(), BODY_SPREAD_KG, display::mass);
             }
             if (each.heightM().isAssumed()) {
                 personFigure(
@@ -202,9 +211,8 @@ final class AssumedFigures {
         List<Person> people = facts.people().isEmpty()
                 ? List.of(new Person(id, facts.shortlist().id(), 0, changed))
                 : facts.people().stream()
-                        .map(each -> each.id().equals(id)
-                                ? new Person(id, each.shortlist(), each.version(), changed)
-                                : each)
+                        .map(each ->
+                                each.id().equals(id) ? new Person(id, each.shortlist(), each.version(), changed) : each)
                         .toList();
         return new Facts(facts.shortlist(), people, facts.candidates());
     }

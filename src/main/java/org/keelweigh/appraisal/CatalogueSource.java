@@ -59,9 +59,11 @@ public record CatalogueSource(String file, int lines, int estimates, List<String
                 .map(CatalogueSource::source)
                 .filter(each -> !each.isEmpty())
                 .toList();
-        int estimates = (int) named.stream().filter(each -> each.startsWith(ESTIMATE)).count();
+        int estimates =
+                (int) named.stream().filter(each -> each.startsWith(ESTIMATE)).count();
         List<String> others = named.stream()
-                .map(each -> each.startsWith(ESTIMATE) ? AFTER_ESTIMATE.matcher(each).replaceFirst("") : each)
+                .map(each ->
+                        each.startsWith(ESTIMATE) ? AFTER_ESTIMATE.matcher(each).replaceFirst("") : each)
                 .filter(each -> !each.isEmpty())
                 .distinct()
                 .toList();

@@ -26,7 +26,10 @@ public record Disagreement(int criterion, List<Double> shares, double spread) {
             all.add(new Disagreement(
                     c,
                     deciders.stream().map(each -> each.share(column)).toList(),
-                    deciders.stream().mapToDouble(each -> each.spread(column)).max().orElse(0)));
+                    deciders.stream()
+                            .mapToDouble(each -> each.spread(column))
+                            .max()
+                            .orElse(0)));
         }
         all.sort(Comparator.comparingDouble(Disagreement::points).reversed());
         return List.copyOf(all);

@@ -109,7 +109,8 @@ final class OwnershipNeeds {
                 - included(listing, "paddle-throwaway");
         switch (boat.kind()) {
             case CANOE -> need(needs, Need.MISSING_CANOE_PADDLE, paddles);
-            case ROWING_BOAT -> need(needs, Need.MISSING_OARS, 1 - included(listing, "oars") - included(listing, "paddle"));
+            case ROWING_BOAT ->
+                need(needs, Need.MISSING_OARS, 1 - included(listing, "oars") - included(listing, "paddle"));
             case PEDAL_KAYAK -> need(needs, Need.MISSING_CHEAP_PADDLE, paddles);
             case SIT_ON_TOP, SIT_INSIDE, INFLATABLE_BOARD, HARD_BOARD, INFLATABLE_KAYAK ->
                 need(needs, Need.MISSING_PADDLE, paddles);

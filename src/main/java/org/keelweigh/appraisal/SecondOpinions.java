@@ -91,8 +91,7 @@ public final class SecondOpinions {
     }
 
     private List<PreferenceFunction> preferences() {
-        return Collections.nCopies(
-                weights.length, new PreferenceFunction.Linear(INDIFFERENT_POINTS, CLEAR_POINTS));
+        return Collections.nCopies(weights.length, new PreferenceFunction.Linear(INDIFFERENT_POINTS, CLEAR_POINTS));
     }
 
     private double[][] lifted() {
@@ -104,8 +103,10 @@ public final class SecondOpinions {
     }
 
     private Voice voice(Opinion opinion, String method, String how) {
-        List<Integer> order = new ArrayList<>(IntStream.range(0, boats.size()).boxed().toList());
-        order.sort((a, b) -> Integer.compare(opinion.ranks().get(a), opinion.ranks().get(b)));
+        List<Integer> order =
+                new ArrayList<>(IntStream.range(0, boats.size()).boxed().toList());
+        order.sort((a, b) ->
+                Integer.compare(opinion.ranks().get(a), opinion.ranks().get(b)));
         List<Integer> ours =
                 boats.stream().map(boat -> perspective.ranking().rank(boat)).toList();
         Agreement agreement = Agreement.between(ours, opinion.ranks());

@@ -1,7 +1,5 @@
 package org.keelweigh.appraisal;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -25,7 +23,7 @@ import org.keelweigh.decision.group.Group;
  */
 public record TogetherReport(
         List<Voice> voices,
-        List<Contrast> contrasts,
+        List<Disagreement> contrasts,
         OptionalInt compromise,
         OptionalInt leastRegret,
         OptionalInt borda,
@@ -45,19 +43,6 @@ public record TogetherReport(
      * @param margin points by which it leads for them; empty with fewer than two boats
      */
     public record Voice(String name, OptionalInt leader, OptionalDouble margin) {}
-
-    /**
-     * One criterion on which people differ.
-     *
-     * @param criterion column
-     * @param weights each person's weight, 0 to 1
-     * @param points by how many points it moves two people's comparisons of two boats apart, at most
-     */
-    public record Contrast(int criterion, List<Double> weights, double points) {
-        public Contrast {
-            weights = List.copyOf(weights);
-        }
-    }
 
     /**
      * One boat among several people.
@@ -89,7 +74,7 @@ public record TogetherReport(
         Ranking mean = group.meanWeights();
         return new TogetherReport(
                 voices,
-                contrasts(people),
+                Disagreement.of(people),
                 mean.leader(),
                 group.leastRegret(),
                 group.borda(),
@@ -122,34 +107,5 @@ public record TogetherReport(
             }
         }
         return Group.of(values, weights, ruledOut);
-    }
-
-    private static List<Contrast> contrasts(List<Perspective> people) {
-        int criteria = people.getFirst().weights().criteria().size();
-        return IntStream.range(0, criteria)
-                .mapToObj(c -> new Contrast(
-                        c, people.stream().map(each -> each.share(c)).toList(), apart(people, c)))
-                .sorted(Comparator.comparingDouble(Contrast::points).reversed())
-                .toList();
-    }
-
-    /** With equal measures this is the difference of the weights times the spread of the boats' values. */
-    private static double apart(List<Perspective> people, int criterion) {
-        double most = 0;
-        for (Perspective one : people) {
-            for (Perspective other : people) {
-                List<Double> gaps = new ArrayList<>();
-                for (int b = 0; b < one.size(); b++) {
-                    if (!one.ruledOut(b)) {
-                        gaps.add(one.share(criterion) * one.value(b, criterion)
-                                - other.share(criterion) * other.value(b, criterion));
-                    }
-                }
-                double high = gaps.stream().mapToDouble(Double::doubleValue).max().orElse(0);
-                double low = gaps.stream().mapToDouble(Double::doubleValue).min().orElse(0);
-                most = Math.max(most, high - low);
-            }
-        }
-        return most;
     }
 }

@@ -32,7 +32,8 @@ public final class TradeOff {
         }
         ValueFunction value =
                 measured.yardsticks().all().get(column).criterion().valueFunction();
-        double cost = measured.boats().get(leader.getAsInt()).measures().getFirst().get(column);
+        double cost =
+                measured.boats().get(leader.getAsInt()).measures().getFirst().get(column);
         double perMoney = slope(value, cost) * FIVE_YEARS / measured.situation().horizonYears();
         return OptionalDouble.of((1 - share) / (share * perMoney));
     }

@@ -40,8 +40,7 @@ public record UnknownsThatMatter(String leader, String runnerUp, double margin, 
      * @param low its plausible low end
      * @param high its plausible high end
      */
-    public record Unknown(
-            String field, Optional<CandidateId> boat, String name, String assumed, End low, End high) {
+    public record Unknown(String field, Optional<CandidateId> boat, String name, String assumed, End low, End high) {
 
         /** Tells by how many points the lead moves between the two ends. */
         public double swing() {

@@ -18,8 +18,8 @@ import org.springframework.stereotype.Service;
 public class VisitGuide {
 
     /** Named in the catalogue's tools, but nobody has to pack them. */
-    private static final Set<String> ALWAYS_THERE =
-            Set.of("hands", "eyes", "finger", "fingers", "fingernail", "nail", "thumb", "none", "list", "fin", "battery");
+    private static final Set<String> ALWAYS_THERE = Set.of(
+            "hands", "eyes", "finger", "fingers", "fingernail", "nail", "thumb", "none", "list", "fin", "battery");
 
     private final InspectionCatalogue inspection;
     private final List<SellerQuestion> questions;

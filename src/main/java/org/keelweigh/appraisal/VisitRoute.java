@@ -30,7 +30,8 @@ public record VisitRoute(List<Check> planned, List<Check> later) {
      * @param minutes minutes of somebody's time that are left
      */
     public static VisitRoute of(ConditionAssessment condition, double minutes, VisitOrder order) {
-        List<Check> byWorth = condition.nextChecks().stream().map(NextCheck::check).toList();
+        List<Check> byWorth =
+                condition.nextChecks().stream().map(NextCheck::check).toList();
         Set<String> fitting = new HashSet<>();
         double left = minutes;
         for (Check check : byWorth) {

@@ -108,7 +108,8 @@ public final class Yardsticks {
 
     /** Brings any weights to the scale on which swings are asked for. */
     public static SortedMap<String, Double> swings(Map<String, Double> raw) {
-        double most = raw.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+        double most =
+                raw.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
         SortedMap<String, Double> swings = new TreeMap<>();
         raw.forEach((id, points) -> swings.put(id, most == 0 ? 0 : (double) Math.round(MOST_POINTS * points / most)));
         return swings;

@@ -43,7 +43,6 @@ enum PictureFormat {
     }
 
     private static boolean holds(byte[] bytes, int at, byte[] mark) {
-        return bytes.length >= at + mark.length
-                && Arrays.equals(bytes, at, at + mark.length, mark, 0, mark.length);
+        return bytes.length >= at + mark.length && Arrays.equals(bytes, at, at + mark.length, mark, 0, mark.length);
     }
 }

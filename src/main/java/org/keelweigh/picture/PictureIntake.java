@@ -56,8 +56,8 @@ public final class PictureIntake {
 
     private static PictureReading decode(byte[] bytes, PictureFormat format) throws IOException {
         ImageReader reader = reader(format);
-        try (ImageInputStream in = new MemoryCacheImageInputStream(
-                new ByteArrayInputStream(PictureLayout.essential(bytes, format)))) {
+        try (ImageInputStream in =
+                new MemoryCacheImageInputStream(new ByteArrayInputStream(PictureLayout.essential(bytes, format)))) {
             reader.setInput(in, true, true);
             int width = reader.getWidth(0);
             int height = reader.getHeight(0);
@@ -106,7 +106,8 @@ public final class PictureIntake {
         }
         int width = image.getWidth();
         int height = image.getHeight();
-        BufferedImage turned = Scaling.blank(orientation.turned() ? height : width, orientation.turned() ? width : height);
+        BufferedImage turned =
+                Scaling.blank(orientation.turned() ? height : width, orientation.turned() ? width : height);
         Graphics2D graphics = turned.createGraphics();
         graphics.drawImage(image, orientation.upright(width, height), null);
         graphics.dispose();

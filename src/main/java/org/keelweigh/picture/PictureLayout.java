@@ -72,7 +72,8 @@ final class PictureLayout {
             }
         }
         if (scans > MOST_SCANS) {
-            return Optional.of("This JPEG picture is built in an unusual way and was not opened. Please take it again.");
+            return Optional.of(
+                    "This JPEG picture is built in an unusual way and was not opened. Please take it again.");
         }
         return ended
                 ? Optional.empty()

@@ -31,8 +31,7 @@ public final class BillOfSale {
                                 ? "____________________________________________________________"
                                 : Markup.text(notes.included()).replace("\n", "<br />"),
                 "price", price(notes, proof.display()),
-                "inspected",
-                        Markup.text(notes.startedAt() == null ? "____________" : proof.time(notes.startedAt())),
+                "inspected", Markup.text(notes.startedAt() == null ? "____________" : proof.time(notes.startedAt())),
                 "faults", faults(proof),
                 "place", notes.place() == null ? "&#160;" : Markup.text(notes.place()) + ", ",
                 "printed", Markup.text(printed)));
@@ -53,9 +52,13 @@ public final class BillOfSale {
         return VisitProof.row("Called", proof.boatName())
                 + VisitProof.row("Kind", boat.kind().label() + (material == null ? "" : ", " + material.label()))
                 + VisitProof.row("Maker and model as printed", null)
-                + VisitProof.row("Hull identification number", proof.report().candidate().data().plate().number())
+                + VisitProof.row(
+                        "Hull identification number",
+                        proof.report().candidate().data().plate().number())
                 + VisitProof.row("Model year", facts.modelYear() == null ? null : String.valueOf(facts.modelYear()))
-                + VisitProof.row("Length", facts.lengthM() == null ? null : proof.display().length(facts.lengthM()))
+                + VisitProof.row(
+                        "Length",
+                        facts.lengthM() == null ? null : proof.display().length(facts.lengthM()))
                 + VisitProof.row("Colour", null)
                 + VisitProof.row("Drive, motor, battery: serial numbers", null);
     }

@@ -72,7 +72,8 @@ public final class FieldCode {
         byte[] all = bytes.get();
         int end = all.length - SUM_BYTES;
         if (end < HEAD_BYTES || (ByteBuffer.wrap(all).getShort(end) & 0xFFFF) != checkSum(all, end)) {
-            return refused("The code does not add up: a character is missing or wrong. Please compare it with the sheet.");
+            return refused(
+                    "The code does not add up: a character is missing or wrong. Please compare it with the sheet.");
         }
         if (all[0] != FORM) {
             return refused("This code was made by a newer Keelweigh. Update Keelweigh, then enter it again.");
@@ -97,8 +98,7 @@ public final class FieldCode {
             }
             if (value > 0) {
                 Check check = checks.get(i);
-                findings.add(new Finding(
-                        check.id(), Outcome.values()[value - 1], method(check), null, null, null));
+                findings.add(new Finding(check.id(), Outcome.values()[value - 1], method(check), null, null, null));
             }
         }
         return new FieldResults.Reading.Readable(

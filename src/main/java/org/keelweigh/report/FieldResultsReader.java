@@ -110,8 +110,8 @@ public final class FieldResultsReader {
     private List<Finding> findings(JsonNode nodes) throws Unusable {
         int most = inspection.checks().size();
         if (!nodes.isArray() || nodes.size() > most) {
-            throw new Unusable("These results hold " + nodes.size() + " findings on one boat; a sheet has at most " + most
-                    + " checks.");
+            throw new Unusable("These results hold " + nodes.size() + " findings on one boat; a sheet has at most "
+                    + most + " checks.");
         }
         List<Finding> findings = new ArrayList<>();
         Set<String> seen = new HashSet<>();

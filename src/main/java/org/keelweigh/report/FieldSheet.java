@@ -43,8 +43,7 @@ public final class FieldSheet {
 
     private record Sheet(String format, String sheet, String title, String made, List<BoatPart> boats) {}
 
-    private record BoatPart(
-            String id, String name, String what, long version, String tag, List<CheckPart> checks) {}
+    private record BoatPart(String id, String name, String what, long version, String tag, List<CheckPart> checks) {}
 
     private record CheckPart(
             String id,
@@ -61,7 +60,12 @@ public final class FieldSheet {
             List<GradePart> grades,
             @Nullable KnownPart known) {}
 
-    private record GradePart(String outcome, String looks, String fixedBy, @Nullable String why, @Nullable String stop) {}
+    private record GradePart(
+            String outcome,
+            String looks,
+            String fixedBy,
+            @Nullable String why,
+            @Nullable String stop) {}
 
     private record KnownPart(String outcome, @Nullable String note) {}
 
@@ -92,7 +96,8 @@ public final class FieldSheet {
         return new BoatPart(
                 candidate.id().toString(),
                 candidate.data().name(),
-                boat.kind().label() + ", " + boat.material().label() + ", " + boat.drive().label(),
+                boat.kind().label() + ", " + boat.material().label() + ", "
+                        + boat.drive().label(),
                 candidate.version(),
                 SheetTag.of(candidate.id(), candidate.version(), all).hex(),
                 stop.checks().stream()
@@ -128,7 +133,9 @@ public final class FieldSheet {
                 grade.looksLike(),
                 grade.fixedBy(),
                 grade.why().orElse(null),
-                grade.outcome() != Outcome.MINOR && grade.stop() != StopRule.NO ? grade.stop().label() : null);
+                grade.outcome() != Outcome.MINOR && grade.stop() != StopRule.NO
+                        ? grade.stop().label()
+                        : null);
     }
 
     /** Lets the page run its own script and style and no other. */

@@ -36,7 +36,9 @@ final class Markup {
     }
 
     private static boolean allowed(int point) {
-        return point == '\n' || point == '\t' || point >= ' ' && !(point >= 0xD800 && point <= 0xDFFF) && point < 0xFFFE
+        return point == '\n'
+                || point == '\t'
+                || point >= ' ' && !(point >= 0xD800 && point <= 0xDFFF) && point < 0xFFFE
                 || point > 0xFFFF;
     }
 }

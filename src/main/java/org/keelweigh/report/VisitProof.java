@@ -68,7 +68,8 @@ public record VisitProof(
         String looks = finding.outcome() == Outcome.FINE
                 ? check.fineLooksLike()
                 : check.grade(finding.outcome()).map(grade -> grade.looksLike()).orElse("");
-        return finding.outcome().label() + (looks.isEmpty() ? "" : ": " + looks)
+        return finding.outcome().label()
+                + (looks.isEmpty() ? "" : ": " + looks)
                 + (finding.measured() == null ? "" : "; measured " + Display.number(finding.measured(), 1))
                 + (finding.note() == null ? "" : "; note: " + finding.note());
     }

@@ -43,7 +43,9 @@ public final class VisitRecord {
         var boat = proof.report().boat();
         var notes = proof.notes();
         return VisitProof.row(
-                        "Boat", boat.kind().label() + ", " + boat.material().label() + ", " + boat.drive().label())
+                        "Boat",
+                        boat.kind().label() + ", " + boat.material().label() + ", "
+                                + boat.drive().label())
                 + VisitProof.row(
                         "Hull number", proof.report().candidate().data().plate().number())
                 + VisitProof.row("Begun", notes.startedAt() == null ? null : proof.time(notes.startedAt()))
@@ -82,8 +84,8 @@ public final class VisitRecord {
     private String answers() {
         String rows = proof.questions().stream()
                 .filter(question -> proof.notes().answers().containsKey(question.id()))
-                .map(question -> VisitProof.row(
-                        question.text(), proof.notes().answers().get(question.id())))
+                .map(question ->
+                        VisitProof.row(question.text(), proof.notes().answers().get(question.id())))
                 .collect(Collectors.joining());
         return rows.isEmpty() ? "<p>No answer was noted.</p>" : "<table>" + rows + "</table>";
     }
@@ -92,7 +94,8 @@ public final class VisitRecord {
         if (proof.photos().isEmpty()) {
             return "<p>None were taken.</p>";
         }
-        String shown = proof.photos().stream().limit(MOST_PHOTOS).map(this::photo).collect(Collectors.joining());
+        String shown =
+                proof.photos().stream().limit(MOST_PHOTOS).map(this::photo).collect(Collectors.joining());
         int more = proof.photos().size() - MOST_PHOTOS;
         return more <= 0 ? shown : shown + "<p>" + more + " more photos are kept in Keelweigh.</p>";
     }

@@ -57,8 +57,7 @@ public record CandidateData(
 
     /** Tells the same under another name. */
     public CandidateData named(String other) {
-        return new CandidateData(
-                other, boat, listing, plate, findings, liftedRulings, liking, daysToLaunch, notes);
+        return new CandidateData(other, boat, listing, plate, findings, liftedRulings, liking, daysToLaunch, notes);
     }
 
     /** Tells the same with other boat facts. */

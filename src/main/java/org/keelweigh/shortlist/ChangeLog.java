@@ -62,10 +62,10 @@ public final class ChangeLog {
         put(fields, "Hull number's plate", data.plate().state(), (d, state) -> state.replace('-', ' '));
         put(fields, "Hull number", data.plate().number(), (d, number) -> number);
         data.findings().forEach(each -> fields.put(wordsOf.apply(each.check()), finding(each)));
-        data.liftedRulings().forEach((rule, reason) -> fields.put(
-                "Ruling “" + rule.replace('-', ' ') + "” lifted", "“" + reason + "”"));
-        data.liking().forEach((person, liking) -> fields.put(
-                "Liking of " + wordsOf.apply(person), liking + " of 10"));
+        data.liftedRulings()
+                .forEach((rule, reason) ->
+                        fields.put("Ruling “" + rule.replace('-', ' ') + "” lifted", "“" + reason + "”"));
+        data.liking().forEach((person, liking) -> fields.put("Liking of " + wordsOf.apply(person), liking + " of 10"));
         put(fields, "Days to the first launch", data.daysToLaunch(), (d, days) -> days + " days");
         put(fields, "Notes", data.notes(), (d, notes) -> "“" + notes + "”");
         return fields;
@@ -97,7 +97,8 @@ public final class ChangeLog {
         put(fields, "Seller", listing.seller(), (d, seller) -> seller.label());
         put(fields, "Distance to the seller", listing.distanceM(), Display::way);
         put(fields, "Days listed", listing.daysListed(), (d, days) -> days + " days");
-        listing.included().forEach((gear, count) -> fields.put("Comes with " + wordsOf.apply(gear), count + " of them"));
+        listing.included()
+                .forEach((gear, count) -> fields.put("Comes with " + wordsOf.apply(gear), count + " of them"));
         for (String sign : new TreeSet<>(listing.signals().keySet())) {
             boolean there = Boolean.TRUE.equals(listing.signals().get(sign));
             fields.put("Sign “" + wordsOf.apply(sign) + "”", there ? "yes" : "no");
@@ -105,13 +106,15 @@ public final class ChangeLog {
     }
 
     private String seat(SeatFacts seat) {
-        String station = seat.stationM() == null ? "place " + UNKNOWN : display.length(seat.stationM()) + " from the stern";
+        String station =
+                seat.stationM() == null ? "place " + UNKNOWN : display.length(seat.stationM()) + " from the stern";
         String width = seat.widthM() == null ? "width " + UNKNOWN : display.breadth(seat.widthM()) + " wide";
         return station + ", " + width;
     }
 
     private String finding(Finding finding) {
-        List<String> words = new ArrayList<>(List.of(finding.outcome().label(), finding.method().label()));
+        List<String> words = new ArrayList<>(
+                List.of(finding.outcome().label(), finding.method().label()));
         if (finding.measured() != null) {
             words.add(String.format(Locale.ROOT, "measured %s", Display.number(finding.measured(), 2)));
         }

@@ -148,4 +148,5 @@ public record PersonData(
                 new TreeMap<>(),
                 Certainty.FAIRLY_SURE,
                 false);
-    }}
+    }
+}

@@ -38,7 +38,9 @@ class UnknownsThatMatterTests {
         assertThat(found.leader()).isEqualTo("Green");
         assertThat(found.runnerUp()).isEqualTo("Red");
         assertThat(found.margin()).isPositive();
-        assertThat(found.unknowns()).extracting(UnknownsThatMatter.Unknown::swing).isSortedAccordingTo((a, b) -> Double.compare(b, a));
+        assertThat(found.unknowns())
+                .extracting(UnknownsThatMatter.Unknown::swing)
+                .isSortedAccordingTo((a, b) -> Double.compare(b, a));
         assertThat(found.unknowns())
                 .filteredOn(each -> each.field().equals("trip.outingsPerYear"))
                 .singleElement()

@@ -112,8 +112,7 @@ class FieldSheetBrowserTests {
         Finding cracked = Finding.of("hull-crack", Outcome.STOP);
         Finding chalky =
                 new Finding("hull-uv", Outcome.MAJOR, Method.TOUCHED, 3.5, "chalk on \"both\" sides <b>", null);
-        assertThat(sheet)
-                .containsExactlyInAnyOrder(cracked, chalky, Finding.of("stern-drag", Outcome.FINE));
+        assertThat(sheet).containsExactlyInAnyOrder(cracked, chalky, Finding.of("stern-drag", Outcome.FINE));
         Finding meanwhile = Finding.of("hull-crack", Outcome.FINE);
         FieldMerge merge = FieldMerge.of(BOAT.data().findings(), List.of(meanwhile), sheet);
         assertThat(merge.taken()).containsExactlyInAnyOrder(chalky, Finding.of("stern-drag", Outcome.FINE));
@@ -147,7 +146,8 @@ class FieldSheetBrowserTests {
         assertThat(page.locator("article[data-check='hin-read'] .stopped").textContent())
                 .contains("do not buy")
                 .contains("may be stolen");
-        assertThat((Integer) page.evaluate("document.documentElement.scrollWidth")).isLessThanOrEqualTo(390);
+        assertThat((Integer) page.evaluate("document.documentElement.scrollWidth"))
+                .isLessThanOrEqualTo(390);
         assertThat(page.locator("article:visible").count()).isEqualTo(1);
         assertQuiet();
     }
@@ -175,8 +175,11 @@ class FieldSheetBrowserTests {
     }
 
     private void choose(String check, String outcome) {
-        page.locator("section.boat select").selectOption(String.valueOf(
-                FieldCases.checks(BOAT).stream().map(each -> each.id()).toList().indexOf(check)));
+        page.locator("section.boat select")
+                .selectOption(String.valueOf(FieldCases.checks(BOAT).stream()
+                        .map(each -> each.id())
+                        .toList()
+                        .indexOf(check)));
         page.locator("article[data-check='" + check + "'] input[value='" + outcome + "']")
                 .check();
     }

@@ -48,7 +48,11 @@ public final class SamplePictures {
         ByteBuffer tiff = ByteBuffer.allocate(38 + 18 + place.length);
         tiff.put("MM".getBytes(StandardCharsets.US_ASCII)).putShort((short) 42).putInt(8);
         tiff.putShort((short) 2);
-        tiff.putShort((short) 0x0112).putShort((short) 3).putInt(1).putShort((short) orientation).putShort((short) 0);
+        tiff.putShort((short) 0x0112)
+                .putShort((short) 3)
+                .putInt(1)
+                .putShort((short) orientation)
+                .putShort((short) 0);
         tiff.putShort((short) 0x8825).putShort((short) 4).putInt(1).putInt(38);
         tiff.putInt(0);
         tiff.putShort((short) 1);

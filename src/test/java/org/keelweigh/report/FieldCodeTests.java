@@ -21,7 +21,8 @@ class FieldCodeTests {
     /** The published check value of CRC-16/CCITT-FALSE for the nine digits; from memory. */
     @Test
     void sumsAsPublished() {
-        assertThat(FieldCode.checkSum("123456789".getBytes(StandardCharsets.US_ASCII), 9)).isEqualTo(0x29B1);
+        assertThat(FieldCode.checkSum("123456789".getBytes(StandardCharsets.US_ASCII), 9))
+                .isEqualTo(0x29B1);
     }
 
     @Test
@@ -49,8 +50,7 @@ class FieldCodeTests {
 
         String typed = code.toLowerCase().replace("-", " ").replace('0', 'o').replace('1', 'l');
 
-        assertThat(read(typed, FieldCases.boat(1)).findings())
-                .containsExactly(Finding.of("hull-crack", Outcome.MAJOR));
+        assertThat(read(typed, FieldCases.boat(1)).findings()).containsExactly(Finding.of("hull-crack", Outcome.MAJOR));
     }
 
     @Test

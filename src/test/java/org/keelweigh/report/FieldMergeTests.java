@@ -46,7 +46,8 @@ class FieldMergeTests {
 
     @Test
     void countsWhatBothSay() {
-        assertThat(FieldMerge.of(List.of(), List.of(MAJOR), List.of(MAJOR)).same()).isEqualTo(1);
+        assertThat(FieldMerge.of(List.of(), List.of(MAJOR), List.of(MAJOR)).same())
+                .isEqualTo(1);
     }
 
     @Test

@@ -27,8 +27,8 @@ class FieldResultsReaderTests {
                 ((FieldResults.Reading.Readable) reading).results().boats().getFirst();
         assertThat(boat.version()).isEqualTo(2);
         assertThat(boat.findings())
-                .containsExactly(new Finding(
-                        "hull-crack", Outcome.MAJOR, Method.TOUCHED, 4.5, "by the <b>seat</b>", null));
+                .containsExactly(
+                        new Finding("hull-crack", Outcome.MAJOR, Method.TOUCHED, 4.5, "by the <b>seat</b>", null));
     }
 
     @Test
@@ -55,7 +55,8 @@ class FieldResultsReaderTests {
 
     @Test
     void refusesNotesWithoutEnd() {
-        assertThat(sentence(file("{\"check\":\"hull-crack\",\"outcome\":\"major\",\"note\":\"" + "x".repeat(2001) + "\"}")))
+        assertThat(sentence(
+                        file("{\"check\":\"hull-crack\",\"outcome\":\"major\",\"note\":\"" + "x".repeat(2001) + "\"}")))
                 .contains("longer than 2000");
     }
 
@@ -69,7 +70,8 @@ class FieldResultsReaderTests {
 
     @Test
     void refusesAStateThatHasNotBeenYet() {
-        String tag = SheetTag.of(FieldCases.BOAT, 99, FieldCases.INSPECTION.checks()).hex();
+        String tag =
+                SheetTag.of(FieldCases.BOAT, 99, FieldCases.INSPECTION.checks()).hex();
 
         assertThat(sentence(file("").replace(TAG, tag).replace("\"version\":2", "\"version\":99")))
                 .contains("another sheet");
@@ -92,8 +94,9 @@ class FieldResultsReaderTests {
     }
 
     private static String file(String findings) {
-        return "{\"format\":\"keelweigh-field-results\",\"formatVersion\":1,\"sheet\":\"" + TAG + "\",\"boats\":[{\"boat\":\""
-                + FieldCases.BOAT + "\",\"version\":2,\"tag\":\"" + TAG + "\",\"findings\":[" + findings + "]}]}";
+        return "{\"format\":\"keelweigh-field-results\",\"formatVersion\":1,\"sheet\":\"" + TAG
+                + "\",\"boats\":[{\"boat\":\"" + FieldCases.BOAT + "\",\"version\":2,\"tag\":\"" + TAG
+                + "\",\"findings\":[" + findings + "]}]}";
     }
 
     private static FieldResults.Reading read(String text) {

@@ -32,12 +32,7 @@ class FieldSheetTests {
     @Test
     void writesWhatPeopleTypedAsTextOnly() {
         Finding hostile = new Finding(
-                "hull-crack",
-                Outcome.MAJOR,
-                Method.TOUCHED,
-                null,
-                "</script><script>alert(1)</script>{{data}}",
-                null);
+                "hull-crack", Outcome.MAJOR, Method.TOUCHED, null, "</script><script>alert(1)</script>{{data}}", null);
 
         String sheet = FieldCases.sheet(FieldCases.boat(0, hostile), "</title><script>alert(2)</script>{{data}}");
 

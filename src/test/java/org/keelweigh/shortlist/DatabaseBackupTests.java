@@ -54,7 +54,9 @@ class DatabaseBackupTests {
     private static void unpack(byte[] zip, Path target) throws IOException {
         try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
             for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
-                Files.copy(in, target.resolve(Path.of(entry.getName()).getFileName().toString()));
+                Files.copy(
+                        in,
+                        target.resolve(Path.of(entry.getName()).getFileName().toString()));
             }
         }
     }

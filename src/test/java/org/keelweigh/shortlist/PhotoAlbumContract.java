@@ -31,14 +31,20 @@ abstract class PhotoAlbumContract {
         PictureReading.Accepted picture = picture(MORE_THAN_A_MEGABYTE);
 
         Photo photo = album.add(
-                        boat.id(), "hull-crack", " by the seat ", Instant.parse("2026-04-01T10:15:30Z"), picture, "Wren")
+                        boat.id(),
+                        "hull-crack",
+                        " by the seat ",
+                        Instant.parse("2026-04-01T10:15:30Z"),
+                        picture,
+                        "Wren")
                 .orElseThrow();
 
         assertThat(album.photos(boat.id())).containsExactly(photo);
         assertThat(photo.caption()).isEqualTo("by the seat");
         assertThat(photo.check()).isEqualTo("hull-crack");
         assertThat(photo.sizeBytes()).isEqualTo(MORE_THAN_A_MEGABYTE);
-        assertThat(album.picture(photo.id())).hasValueSatisfying(bytes -> assertThat(bytes).isEqualTo(picture.jpeg()));
+        assertThat(album.picture(photo.id()))
+                .hasValueSatisfying(bytes -> assertThat(bytes).isEqualTo(picture.jpeg()));
         assertThat(album.thumbnail(photo.id()))
                 .hasValueSatisfying(bytes -> assertThat(bytes).isEqualTo(picture.thumbnail()));
     }
@@ -87,8 +93,9 @@ abstract class PhotoAlbumContract {
         Instant start = Instant.parse("2026-04-01T10:15:30Z");
         book.change(boat.id(), notes -> notes.begun(start, 45));
         book.change(boat.id(), notes -> notes.withSkipped(List.of("hull-soft")).withAnswer("why", "moving house"));
-        VisitNotes all = book.change(boat.id(), notes -> notes.withPeople("Old boathouse", "Wren, Alder", "Finch", "Wren")
-                .withTerms("paddle, cart", 820.0));
+        VisitNotes all =
+                book.change(boat.id(), notes -> notes.withPeople("Old boathouse", "Wren, Alder", "Finch", "Wren")
+                        .withTerms("paddle, cart", 820.0));
 
         assertThat(book.notes(boat.id())).isEqualTo(all);
         assertThat(all.startedAt()).isEqualTo(start);

@@ -10,7 +10,8 @@ interface EntryChanges extends ListCrudRepository<EntryChange, Long> {
 
     List<EntryChange> findByEntryIdOrderByIdDesc(UUID entryId);
 
-    @Query("select c.* from entry_change c join shortlist_entry e on e.id = c.entry_id where e.shortlist_id = :shortlistId"
-            + " order by c.id desc limit 1")
+    @Query(
+            "select c.* from entry_change c join shortlist_entry e on e.id = c.entry_id where e.shortlist_id = :shortlistId"
+                    + " order by c.id desc limit 1")
     Optional<EntryChange> findLastOf(UUID shortlistId);
 }

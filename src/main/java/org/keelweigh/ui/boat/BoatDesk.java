@@ -142,7 +142,8 @@ final class BoatDesk {
         } else if (theirs.get().version() == candidate().version()) {
             adopt(now);
         } else {
-            String what = String.join(" ", changeLog().between(data(), theirs.get().data()));
+            String what =
+                    String.join(" ", changeLog().between(data(), theirs.get().data()));
             notices.offer(by + " changed this boat meanwhile. " + what, "Show it here", this::reload);
         }
     }
@@ -153,7 +154,9 @@ final class BoatDesk {
 
     /** Makes an edit once more over what stands now, bringing the boat back if it was taken off the list. */
     private void again(String field, UnaryOperator<CandidateData> change) {
-        if (editing.facts(facts.shortlist().id()).flatMap(now -> now.candidate(boat)).isEmpty()) {
+        if (editing.facts(facts.shortlist().id())
+                .flatMap(now -> now.candidate(boat))
+                .isEmpty()) {
             editing.restore(boat, Visitor.name());
             reload();
         }

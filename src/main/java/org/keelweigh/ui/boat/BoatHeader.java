@@ -81,7 +81,8 @@ final class BoatHeader extends Header {
     }
 
     private void named(String typed) {
-        desk.edit("name", data -> data.named(typed.strip())).ifPresentOrElse(
+        desk.edit("name", data -> data.named(typed.strip()))
+                .ifPresentOrElse(
                         sentence -> {
                             rename.setErrorMessage(sentence);
                             rename.setInvalid(true);

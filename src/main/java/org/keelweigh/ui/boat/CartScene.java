@@ -24,7 +24,8 @@ final class CartScene {
 
     CartDrawingData data() {
         return new CartDrawingData(
-                report.name() + " weighs " + display.mass(plan.massKg()) + " on the cart; " + plan.reasons().getFirst(),
+                report.name() + " weighs " + display.mass(plan.massKg()) + " on the cart; "
+                        + plan.reasons().getFirst(),
                 List.of(scene()));
     }
 
@@ -41,7 +42,8 @@ final class CartScene {
                         plan.cart().wheelRadiusM(),
                         display.length(plan.axleStationM()) + " from the stern"),
                 new CartDrawingData.Place(plan.gripStationM(), bed + plan.gripHeightM()),
-                new CartDrawingData.Place(plan.load().stationM(), bed + plan.load().heightM()),
+                new CartDrawingData.Place(
+                        plan.load().stationM(), bed + plan.load().heightM()),
                 slope(),
                 forces());
     }
@@ -49,7 +51,8 @@ final class CartScene {
     private CartDrawingData.Slope slope() {
         double rad = plan.worstLeg().ground().slopeRad();
         String label = rad == 0 ? "level" : Display.number(new Angle(rad).gradePercent(), 0) + " % uphill";
-        return new CartDrawingData.Slope(rad, label + ", " + plan.worstLeg().ground().surface().label());
+        return new CartDrawingData.Slope(
+                rad, label + ", " + plan.worstLeg().ground().surface().label());
     }
 
     private CartDrawingData.Forces forces() {
@@ -57,7 +60,10 @@ final class CartScene {
         return switch (plan.worstLeg()) {
             case Leg.Rolled rolled ->
                 new CartDrawingData.Forces(
-                        weight, force(rolled.up().wheelN()), force(rolled.up().handN()), force(rolled.up().pullN()));
+                        weight,
+                        force(rolled.up().wheelN()),
+                        force(rolled.up().handN()),
+                        force(rolled.up().pullN()));
             case Leg.Carried carried -> new CartDrawingData.Forces(weight, force(0), force(0), force(0));
         };
     }

@@ -23,7 +23,8 @@ final class Chances {
         CheckBelief belief = desk.report().belief().check(check.id());
         String summary = check.title() + ": a major fault or worse has a chance of "
                 + desk.display().percent(belief.now().majorOrWorse()) + " now, and had "
-                + desk.display().percent(belief.before().majorOrWorse()) + " before anything was seen." + moved(check, desk);
+                + desk.display().percent(belief.before().majorOrWorse()) + " before anything was seen."
+                + moved(check, desk);
         return new ChanceGridData(
                 summary, List.of(panel("before anything was seen", belief.before()), panel("now", belief.now())));
     }
@@ -39,7 +40,8 @@ final class Chances {
     }
 
     private static String words(Movers.Mover mover, Wording wording) {
-        return "“" + wording.of(mover.evidence().about()) + "” " + (mover.logOdds() > 0 ? "(likelier)" : "(less likely)");
+        return "“" + wording.of(mover.evidence().about()) + "” "
+                + (mover.logOdds() > 0 ? "(likelier)" : "(less likely)");
     }
 
     private static Panel panel(String title, OutcomeChances chances) {

@@ -33,7 +33,8 @@ final class CheckDetails extends Div {
     private final TextField measured = new TextField("Measured");
     private final QuantityField quote;
     private final Div noted;
-    private final Paragraph notYet = Plain.soft("Tap an outcome first; then method, note, measure and a repairer's quote can be added.");
+    private final Paragraph notYet =
+            Plain.soft("Tap an outcome first; then method, note, measure and a repairer's quote can be added.");
     private final Div chances = new Div();
     private @Nullable ChanceGrid grid;
 
@@ -72,9 +73,8 @@ final class CheckDetails extends Div {
 
     private Div how() {
         Div how = new Div(new Paragraph(check.instruction()));
-        String wait = check.waitingMinutes() > 0
-                ? ", and " + Math.round(check.waitingMinutes()) + " min of waiting"
-                : "";
+        String wait =
+                check.waitingMinutes() > 0 ? ", and " + Math.round(check.waitingMinutes()) + " min of waiting" : "";
         how.add(Plain.soft("Tools: " + check.tools() + ". Takes " + Math.round(check.minutes()) + " min" + wait + "; "
                 + check.water().label() + "."));
         check.caution().ifPresent(caution -> how.add(Plain.caution(List.of(caution))));
@@ -83,7 +83,9 @@ final class CheckDetails extends Div {
         how.add(Plain.table(
                 "What each fault costs to put right",
                 List.of("outcome", "put right by", "then", "low", "likely", "high"),
-                check.grades().stream().map(each -> grade(each, display, factor)).toList(),
+                check.grades().stream()
+                        .map(each -> grade(each, display, factor))
+                        .toList(),
                 3));
         return how;
     }
@@ -115,7 +117,8 @@ final class CheckDetails extends Div {
         note.setValueChangeMode(ValueChangeMode.ON_CHANGE);
         note.addValueChangeListener(change -> {
             if (change.isFromClient()) {
-                String text = change.getValue().isBlank() ? null : change.getValue().strip();
+                String text =
+                        change.getValue().isBlank() ? null : change.getValue().strip();
                 change(old -> new Finding(old.check(), old.outcome(), old.method(), old.measured(), text, old.quote()));
             }
         });

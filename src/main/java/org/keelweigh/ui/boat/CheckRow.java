@@ -129,8 +129,8 @@ final class CheckRow extends Article {
     }
 
     private static String made(Finding finding) {
-        return Plain.capital(finding.outcome().label()) + ", " + finding.method().label()
-                + (finding.note() == null ? "" : ": " + finding.note());
+        return Plain.capital(finding.outcome().label()) + ", "
+                + finding.method().label() + (finding.note() == null ? "" : ": " + finding.note());
     }
 
     private String chance() {

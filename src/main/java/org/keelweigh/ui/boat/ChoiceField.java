@@ -21,7 +21,13 @@ final class ChoiceField<E extends Enum<E> & Coded> extends Select<E> implements 
     private transient Supplier<String> assumption = () -> "Nobody said yet.";
     private transient List<E> offered = List.of();
 
-    ChoiceField(BoatDesk desk, String label, String path, Class<E> type, Supplier<List<E>> choices, Function<E, String> words) {
+    ChoiceField(
+            BoatDesk desk,
+            String label,
+            String path,
+            Class<E> type,
+            Supplier<List<E>> choices,
+            Function<E, String> words) {
         this.desk = desk;
         this.path = new FieldPath(path);
         this.type = type;
@@ -33,7 +39,9 @@ final class ChoiceField<E extends Enum<E> & Coded> extends Select<E> implements 
         setEmptySelectionCaption("Not known");
         addValueChangeListener(change -> {
             if (change.isFromClient()) {
-                desk.set(path, change.getValue() == null ? null : change.getValue().code());
+                desk.set(
+                        path,
+                        change.getValue() == null ? null : change.getValue().code());
             }
         });
     }

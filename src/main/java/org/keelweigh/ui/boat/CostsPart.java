@@ -36,10 +36,12 @@ final class CostsPart extends BoatPart {
                 Plain.details(
                         "How it is reckoned",
                         formula,
-                        Plain.soft("Uncertain amounts are counted at the mean of a PERT distribution, (low + 4·likely + high)/6, "
-                                + "within the futures; the lines show the likely amount."),
-                        Plain.soft("Discounting and the equivalent yearly cost follow NIST Handbook 135. Amounts come from what was "
-                                + "typed, from findings and quotes, and from the price book, whose figures are estimates of common practice.")));
+                        Plain.soft(
+                                "Uncertain amounts are counted at the mean of a PERT distribution, (low + 4·likely + high)/6, "
+                                        + "within the futures; the lines show the likely amount."),
+                        Plain.soft(
+                                "Discounting and the equivalent yearly cost follow NIST Handbook 135. Amounts come from what was "
+                                        + "typed, from findings and quotes, and from the price book, whose figures are estimates of common practice.")));
         refresh();
     }
 
@@ -72,7 +74,8 @@ final class CostsPart extends BoatPart {
             return sentence + " No budget is set, so nothing is said about exceeding one.";
         }
         double dayOne = report.cost().dayOne();
-        return sentence + " Before the first launch it takes " + display.money(dayOne) + " of your " + display.money(budget)
+        return sentence + " Before the first launch it takes " + display.money(dayOne) + " of your "
+                + display.money(budget)
                 + "; the chance that all " + years + " years cost more than that sum is "
                 + display.percent(futures.chanceAbove(budget)) + ".";
     }
@@ -95,7 +98,8 @@ final class CostsPart extends BoatPart {
     }
 
     private void figure(String label, String value, String note) {
-        Div figure = new Div(Plain.row("kw-boat-figure-label", new Text(label)),
+        Div figure = new Div(
+                Plain.row("kw-boat-figure-label", new Text(label)),
                 Plain.row("kw-boat-figure-value", new Text(value)),
                 Plain.row("kw-boat-figure-note", new Text(note)));
         figure.addClassName("kw-boat-figure");
@@ -109,7 +113,8 @@ final class CostsPart extends BoatPart {
             return;
         }
         Display display = desk().display();
-        String caption = Plain.capital(group.label()) + ": " + display.money(cost.presentValue(group)) + " in today's money";
+        String caption =
+                Plain.capital(group.label()) + ": " + display.money(cost.presentValue(group)) + " in today's money";
         lines.add(Plain.row(
                 "kw-sheet",
                 Plain.table(
@@ -139,7 +144,8 @@ final class CostsPart extends BoatPart {
                 .toList();
         return new CostFanData(
                 sentence(report),
-                "money paid, less what came back, in today's " + desk().display().currency(),
+                "money paid, less what came back, in today's "
+                        + desk().display().currency(),
                 List.of(new CostFanData.Boat(report.id().toString(), report.name(), years)));
     }
 

@@ -48,8 +48,8 @@ final class FactsPart extends BoatPart {
     void refresh() {
         fields.forEach(Refreshing::refresh);
         Boat boat = desk().report().boat();
-        masses.setText("Ready to haul it is " + desk().display().mass(boat.riggedMassKg())
-                + "; stripped for the car, " + desk().display().mass(boat.strippedMassKg()) + ".");
+        masses.setText("Ready to haul it is " + desk().display().mass(boat.riggedMassKg()) + "; stripped for the car, "
+                + desk().display().mass(boat.strippedMassKg()) + ".");
         masses.setTestId("facts-masses");
         String kept = desk().data().notes();
         notes.setValue(kept == null ? "" : kept);
@@ -60,13 +60,28 @@ final class FactsPart extends BoatPart {
         return form(
                 "What it is",
                 keep(new ChoiceField<>(
-                                desk, "Kind", "boat.kind", BoatKind.class, () -> List.of(BoatKind.values()), BoatKind::label)
+                                desk,
+                                "Kind",
+                                "boat.kind",
+                                BoatKind.class,
+                                () -> List.of(BoatKind.values()),
+                                BoatKind::label)
                         .needed()),
                 keep(new ChoiceField<>(
-                                desk, "Material", "boat.material", HullMaterial.class, this::materials, HullMaterial::label)
+                                desk,
+                                "Material",
+                                "boat.material",
+                                HullMaterial.class,
+                                this::materials,
+                                HullMaterial::label)
                         .assumed(() -> "Assumed: " + boat().material().label() + ", usual for this kind.")),
                 keep(new ChoiceField<>(
-                                desk, "Drive", "boat.drive", DriveKind.class, () -> List.of(DriveKind.values()), DriveKind::label)
+                                desk,
+                                "Drive",
+                                "boat.drive",
+                                DriveKind.class,
+                                () -> List.of(DriveKind.values()),
+                                DriveKind::label)
                         .assumed(() -> "Assumed: " + boat().drive().label() + ", usual for this kind.")),
                 keep(FactField.whole(desk, "Model year", "boat.modelYear", Bound.MODEL_YEAR, "")
                         .assumed(report -> report.boat().modelYear())),
@@ -81,7 +96,12 @@ final class FactsPart extends BoatPart {
                 keep(FactField.of(desk, "Asking price", "listing.askingPrice", Quantity.MONEY, Bound.MONEY)
                         .assumed(BoatReport::price)),
                 keep(new ChoiceField<>(
-                        desk, "Seller", "listing.seller", SellerKind.class, () -> List.of(SellerKind.values()), SellerKind::label)
+                                desk,
+                                "Seller",
+                                "listing.seller",
+                                SellerKind.class,
+                                () -> List.of(SellerKind.values()),
+                                SellerKind::label)
                         .assumed(() -> "Assumed: a private person.")),
                 keep(FactField.of(desk, "Way to the seller", "listing.distanceM", Quantity.TRAVEL, Bound.DISTANCE)
                         .hinted("Nobody said yet; fetching it counts into the cost.")),
@@ -125,11 +145,15 @@ final class FactsPart extends BoatPart {
 
     private Section people() {
         Section form = form("How much you like it, 0 to 10");
-        desk().facts().people().forEach(person -> form.add(keep(FactField.whole(
-                        desk(), person.data().name(), "liking." + person.id(), Bound.LIKING, "of 10")
-                .hinted("Not said yet; the heart may count, if you give it weight."))));
+        desk().facts()
+                .people()
+                .forEach(person -> form.add(keep(
+                        FactField.whole(desk(), person.data().name(), "liking." + person.id(), Bound.LIKING, "of 10")
+                                .hinted("Not said yet; the heart may count, if you give it weight."))));
         if (desk().facts().people().isEmpty()) {
-            form.add(Plain.soft("Add the people who decide on the page about trip and people; each then says how much they like it."));
+            form.add(
+                    Plain.soft(
+                            "Add the people who decide on the page about trip and people; each then says how much they like it."));
         }
         return form;
     }
@@ -148,8 +172,11 @@ final class FactsPart extends BoatPart {
     }
 
     private List<HullMaterial> materials() {
-        List<HullMaterial> usual = desk().catalogues().defaults().materialsOf(desk().data().boat().kind());
-        return Stream.concat(usual.stream(), Stream.of(HullMaterial.values())).distinct().toList();
+        List<HullMaterial> usual =
+                desk().catalogues().defaults().materialsOf(desk().data().boat().kind());
+        return Stream.concat(usual.stream(), Stream.of(HullMaterial.values()))
+                .distinct()
+                .toList();
     }
 
     private Boat boat() {

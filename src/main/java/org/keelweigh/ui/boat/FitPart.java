@@ -25,7 +25,10 @@ final class FitPart extends BoatPart {
         FitAssessment fit = desk().report().fit();
         Div people = Plain.row("kw-columns");
         fit.people().forEach(each -> people.add(person(each)));
-        add(people, Plain.sheet("Water, home and car", rows("Fit to water, home and car", fit.boatRows())), speed(fit.speed()));
+        add(
+                people,
+                Plain.sheet("Water, home and car", rows("Fit to water, home and car", fit.boatRows())),
+                speed(fit.speed()));
     }
 
     private Component person(PersonFit person) {
@@ -33,7 +36,9 @@ final class FitPart extends BoatPart {
                 ? Display.number(person.points().getAsDouble(), 0) + " of 100 points: the weakest row counts most."
                 : "Nothing is known yet.";
         return Plain.sheet(
-                person.paddler().name(), Plain.soft(points), rows("Fit to " + person.paddler().name(), person.scores()));
+                person.paddler().name(),
+                Plain.soft(points),
+                rows("Fit to " + person.paddler().name(), person.scores()));
     }
 
     private Component rows(String caption, List<FitScore> scores) {
@@ -50,7 +55,8 @@ final class FitPart extends BoatPart {
                         label,
                         FitMeasure.write(scored.row().unit(), scored.measure(), desk().display()),
                         Display.number(scored.points(), 0),
-                        scored.dealBreaker().map(why -> why + " ").orElse("") + scored.note()
+                        scored.dealBreaker().map(why -> why + " ").orElse("")
+                                + scored.note()
                                 + (scored.assumed() ? " Rests on an assumption." : ""));
             case FitScore.Unknown unknown -> List.of(label, "not known", "–", "Needed: " + unknown.needed());
         };

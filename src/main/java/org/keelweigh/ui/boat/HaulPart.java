@@ -59,8 +59,16 @@ final class HaulPart extends BoatPart {
                 Plain.table(
                         "Forces on each stretch, with " + plan.cart().label(),
                         List.of(
-                                "stretch", "ground", "way", "pull up", "to set off", "hold back down", "in the hand, up",
-                                "in the hand, down", "each wheel", "rating needed"),
+                                "stretch",
+                                "ground",
+                                "way",
+                                "pull up",
+                                "to set off",
+                                "hold back down",
+                                "in the hand, up",
+                                "in the hand, down",
+                                "each wheel",
+                                "rating needed"),
                         plan.legs().stream().map(this::leg).toList(),
                         2),
                 rating(plan)));
@@ -70,7 +78,9 @@ final class HaulPart extends BoatPart {
     private List<String> leg(Leg leg) {
         Display display = desk().display();
         List<String> cells = new ArrayList<>(List.of(
-                leg.ground().name(), leg.ground().surface().label(), display.way(leg.ground().distanceM())));
+                leg.ground().name(),
+                leg.ground().surface().label(),
+                display.way(leg.ground().distanceM())));
         switch (leg) {
             case Leg.Rolled rolled ->
                 cells.addAll(List.of(
@@ -95,17 +105,19 @@ final class HaulPart extends BoatPart {
 
     private Paragraph rating(CartPlan plan) {
         Display display = desk().display();
-        return Plain.soft("The cart needs a rating of " + display.mass(plan.neededRatingKg()) + ", with an allowance for bumps; "
-                + plan.countedRatingKg()
-                        .map(rated -> "yours can be counted on for " + display.mass(rated) + ".")
-                        .orElse("nobody said what yours is rated for."));
+        return Plain.soft(
+                "The cart needs a rating of " + display.mass(plan.neededRatingKg()) + ", with an allowance for bumps; "
+                        + plan.countedRatingKg()
+                                .map(rated -> "yours can be counted on for " + display.mass(rated) + ".")
+                                .orElse("nobody said what yours is rated for."));
     }
 
     private Div axle(CartPlan plan) {
         Display display = desk().display();
         String where = "It stands " + display.length(plan.axleStationM()) + " from the stern. Best is "
                 + display.length(plan.axle().stationM()) + ": the hand then lifts "
-                + display.force(plan.axle().leastHandN()) + " to " + display.force(plan.axle().mostHandN()) + " on the way.";
+                + display.force(plan.axle().leastHandN()) + " to "
+                + display.force(plan.axle().mostHandN()) + " on the way.";
         String comfort = plan.axle().comfortable()
                 ? "There the bow is comfortable to hold on every stretch, both ways."
                 : "No place is comfortable on every stretch; this is the best compromise.";
@@ -122,7 +134,8 @@ final class HaulPart extends BoatPart {
             String name = each.hauler().name();
             String alone = each.alone() ? name + " can do it alone" : name + " needs a second person";
             String rest = each.ratio() > 0
-                    ? ": the steady pull is " + desk().display().percent(each.ratio()) + " of what " + name + " keeps up"
+                    ? ": the steady pull is " + desk().display().percent(each.ratio()) + " of what " + name
+                            + " keeps up"
                             + (each.hauler().assumed() ? " (a usual limit is assumed)" : "") + ", with a rest after "
                             + desk().display().way(each.restAfterM()) + "."
                     : ".";
@@ -142,14 +155,16 @@ final class HaulPart extends BoatPart {
                 "kw-sheet",
                 Plain.details(
                         "How it is reckoned",
-                        Plain.soft("The loaded boat is one rigid body that rolls steadily; the ground's force passes through the axle. "
-                                + "With weight W, slope θ, rolling resistance c, wheel load N and, in the hand, F across and P along the slope: "
-                                + "N + F = W cos θ, P = W sin θ + c N, and "
-                                + "F = W [cos θ (x_g − x_a) + c h cos θ + (h − H) sin θ] / (x_h − x_a + c h). "
-                                + "x_g, x_a, x_h: centre of gravity, axle and hand from the stern; H and h: heights of centre and hand above the axle. "
-                                + "Downhill c changes its sign. Statics from first principles; rolling resistances are estimates."),
-                        Plain.soft("Lifting: the revised lifting equation, limit = 23 kg × six multipliers; load divided by limit is the index. "
-                                + "Source: Waters, Putz-Anderson and Garg, Applications Manual for the Revised NIOSH Lifting Equation, 1994. "
-                                + "A limit that a person has tested stands beside it and wins when it is lower.")));
+                        Plain.soft(
+                                "The loaded boat is one rigid body that rolls steadily; the ground's force passes through the axle. "
+                                        + "With weight W, slope θ, rolling resistance c, wheel load N and, in the hand, F across and P along the slope: "
+                                        + "N + F = W cos θ, P = W sin θ + c N, and "
+                                        + "F = W [cos θ (x_g − x_a) + c h cos θ + (h − H) sin θ] / (x_h − x_a + c h). "
+                                        + "x_g, x_a, x_h: centre of gravity, axle and hand from the stern; H and h: heights of centre and hand above the axle. "
+                                        + "Downhill c changes its sign. Statics from first principles; rolling resistances are estimates."),
+                        Plain.soft(
+                                "Lifting: the revised lifting equation, limit = 23 kg × six multipliers; load divided by limit is the index. "
+                                        + "Source: Waters, Putz-Anderson and Garg, Applications Manual for the Revised NIOSH Lifting Equation, 1994. "
+                                        + "A limit that a person has tested stands beside it and wins when it is lower.")));
     }
 }

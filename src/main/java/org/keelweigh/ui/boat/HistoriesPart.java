@@ -33,7 +33,8 @@ final class HistoriesPart extends Section {
         told.removeAll();
         told.add(
                 now.isEmpty()
-                        ? Plain.soft("Nothing seen so far points to one history. Findings and the signs at the end of this page can.")
+                        ? Plain.soft(
+                                "Nothing seen so far points to one history. Findings and the signs at the end of this page can.")
                         : Plain.list(now));
     }
 }

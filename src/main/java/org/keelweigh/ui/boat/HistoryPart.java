@@ -27,7 +27,8 @@ final class HistoryPart extends BoatPart {
         entries.addClassName("kw-boat-history");
         entries.setTestId("history");
         add(
-                Plain.soft("Every edit is kept. Going back makes an earlier state the present one; what came after it stays here too."),
+                Plain.soft(
+                        "Every edit is kept. Going back makes an earlier state the present one; what came after it stays here too."),
                 entries);
         refresh();
     }

@@ -67,9 +67,7 @@ final class HullNumberPart extends Section {
         IdentityCheck check = desk.report().trust().identity();
         read(shown);
         verdict.removeAll();
-        verdict.add(
-                new Paragraph("Verdict: " + IdentityWords.of(check.verdict()) + "."),
-                Plain.list(check.reasons()));
+        verdict.add(new Paragraph("Verdict: " + IdentityWords.of(check.verdict()) + "."), Plain.list(check.reasons()));
         if (!check.settles().isEmpty()) {
             verdict.add(new Paragraph("What settles it:"), Plain.list(check.settles()));
         }
@@ -110,7 +108,12 @@ final class HullNumberPart extends Section {
         String month = Month.of(number.month()).getDisplayName(TextStyle.FULL, Locale.UK);
         rows.add(List.of(
                 "Built or certified",
-                month + " " + String.join(" or ", number.certificationYears().stream().map(String::valueOf).toList())));
+                month + " "
+                        + String.join(
+                                " or ",
+                                number.certificationYears().stream()
+                                        .map(String::valueOf)
+                                        .toList())));
         number.modelYear().ifPresent(year -> rows.add(List.of("Model year", String.valueOf(year))));
         return Plain.table("What the number says", List.of("part", "meaning"), rows, 2);
     }

@@ -57,7 +57,8 @@ final class InspectionPart extends BoatPart {
     @Override
     void refresh() {
         Inspection inspection = inspection();
-        List<Check> all = desk().catalogues().inspection().applicable(desk().report().boat());
+        List<Check> all =
+                desk().catalogues().inspection().applicable(desk().report().boat());
         if (!all.equals(shown)) {
             shown = all;
             rows.clear();
@@ -93,7 +94,8 @@ final class InspectionPart extends BoatPart {
 
     private void byZone() {
         Map<Zone, List<Check>> zones = new LinkedHashMap<>();
-        shown.forEach(each -> zones.computeIfAbsent(each.zone(), key -> new ArrayList<>()).add(each));
+        shown.forEach(each ->
+                zones.computeIfAbsent(each.zone(), key -> new ArrayList<>()).add(each));
         zones.forEach((zone, members) -> {
             Span count = new Span();
             count.addClassName("kw-soft");
@@ -112,17 +114,22 @@ final class InspectionPart extends BoatPart {
                 .toList();
         Section section = Plain.sheet(
                 "What is worth most for each minute, first",
-                Plain.soft("Checks that need water come last: they cost a trip. What is made already stands at the end."));
+                Plain.soft(
+                        "Checks that need water come last: they cost a trip. What is made already stands at the end."));
         shown.stream()
-                .sorted(Comparator.comparingInt(check -> order.contains(check.id()) ? order.indexOf(check.id()) : order.size()))
+                .sorted(Comparator.comparingInt(
+                        check -> order.contains(check.id()) ? order.indexOf(check.id()) : order.size()))
                 .forEach(each -> section.add(rows.get(each.id())));
         checks.add(section);
     }
 
     private String progress(Zone zone, Inspection inspection) {
-        List<Check> own =
-                inspection.applicable().stream().filter(each -> each.zone() == zone).toList();
-        long made = own.stream().filter(each -> inspection.finding(each).isPresent()).count();
+        List<Check> own = inspection.applicable().stream()
+                .filter(each -> each.zone() == zone)
+                .toList();
+        long made = own.stream()
+                .filter(each -> inspection.finding(each).isPresent())
+                .count();
         return made + " of " + own.size() + " made";
     }
 

@@ -39,13 +39,16 @@ final class InspectionSummary extends Section {
         ConditionAssessment condition = report.condition();
         Progress done = condition.progress();
         Display display = desk.display();
-        progress.setText(done.made() + " of " + done.applicable() + " checks made; the rest takes " + time(done.minutesLeft())
+        progress.setText(done.made() + " of " + done.applicable() + " checks made; the rest takes "
+                + time(done.minutesLeft())
                 + ". You have looked at " + display.percent(done.evidenceShare()) + " of the risk: evidence grade "
                 + done.grade() + " (A is 85 % or more, D under 50 %).");
         double factor = desk.measured().situation().priceFactor();
-        money.setText("Repairs found: likely " + display.money(condition.knownRepairs().likely() * factor)
+        money.setText("Repairs found: likely "
+                + display.money(condition.knownRepairs().likely() * factor)
                 + ". Still hidden: " + display.money(condition.hidden().mean() * factor) + " on average. Cost over "
-                + report.cost().horizonYears() + " years: " + display.money(report.cost().presentValue()) + ".");
+                + report.cost().horizonYears() + " years: "
+                + display.money(report.cost().presentValue()) + ".");
         bar.getStyle().set("width", Math.round(100 * done.evidenceShare()) + "%");
         List<String> why = condition.ignored().stream().map(each -> each.why()).toList();
         ignoredFrame.setVisible(!why.isEmpty());

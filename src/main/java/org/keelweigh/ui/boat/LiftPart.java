@@ -23,7 +23,8 @@ final class LiftPart extends Section {
         removeAll();
         BoatReport report = desk.report();
         if (!report.boat().kind().rigid()) {
-            add(Plain.sheet("On the car", new Paragraph("Deflated it rides inside the car; nothing has to go on the roof.")));
+            add(Plain.sheet(
+                    "On the car", new Paragraph("Deflated it rides inside the car; nothing has to go on the roof.")));
             return;
         }
         report.loading().forEach(this::person);
@@ -36,7 +37,13 @@ final class LiftPart extends Section {
                 new Paragraph(loading.advice()),
                 Plain.table(
                         "Lifting to bars " + desk.display().length(loading.barHeightM()) + " above the ground",
-                        List.of("lift", "verdict", "load in the hands", "limit by the equation", "own limit", "lifting index"),
+                        List.of(
+                                "lift",
+                                "verdict",
+                                "load in the hands",
+                                "limit by the equation",
+                                "own limit",
+                                "lifting index"),
                         List.of(
                                 lift(loading.wholeAlone()),
                                 lift(loading.twoPeople()),

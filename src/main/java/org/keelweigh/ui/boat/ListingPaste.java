@@ -39,8 +39,9 @@ final class ListingPaste extends NativeDetails {
         proposals.removeAll();
         List<Proposal> found = ListingText.read(text.getValue());
         if (found.isEmpty()) {
-            proposals.add(Plain.soft(
-                    "Nothing was recognised. Lengths, masses, prices, years, kind and gear are read, in US or metric writing."));
+            proposals.add(
+                    Plain.soft(
+                            "Nothing was recognised. Lengths, masses, prices, years, kind and gear are read, in US or metric writing."));
         }
         found.forEach(each -> proposals.add(line(each)));
     }

@@ -44,15 +44,30 @@ record Proposed(Optional<String> path, Object value, String sentence, String cer
                 int year = desk.measured().situation().thisYear() - (int) Math.round(amount);
                 yield field("boat.modelYear", year, "Model year " + year + ", from its age", sure);
             }
-            case KIND -> field("boat.kind", text, "Kind: " + Coded.parse(BoatKind.class, text).label(), sure);
+            case KIND ->
+                field(
+                        "boat.kind",
+                        text,
+                        "Kind: " + Coded.parse(BoatKind.class, text).label(),
+                        sure);
             case MATERIAL ->
-                field("boat.material", text, "Material: " + Coded.parse(HullMaterial.class, text).label(), sure);
-            case DRIVE -> field("boat.drive", text, "Drive: " + Coded.parse(DriveKind.class, text).label(), sure);
+                field(
+                        "boat.material",
+                        text,
+                        "Material: " + Coded.parse(HullMaterial.class, text).label(),
+                        sure);
+            case DRIVE ->
+                field(
+                        "boat.drive",
+                        text,
+                        "Drive: " + Coded.parse(DriveKind.class, text).label(),
+                        sure);
             case INCLUDED_GEAR ->
                 field(
                         "listing.included." + text,
                         1,
-                        "Comes with it: " + GearKind.of(text).map(GearKind::words).orElse(text),
+                        "Comes with it: "
+                                + GearKind.of(text).map(GearKind::words).orElse(text),
                         sure);
             case PLACE -> field("notes", text, "Place: " + text + " (goes into the notes)", sure);
             case HULL_NUMBER -> field("plate.number", text, "Hull number " + text, sure);
@@ -61,7 +76,8 @@ record Proposed(Optional<String> path, Object value, String sentence, String cer
 
     /** Tells the candidate with what is proposed taken over; notes are added to, everything else is replaced. */
     CandidateData into(CandidateData data) {
-        return new FieldPath(path.orElseThrow()).with(data, path.get().equals("notes") ? withNotes(data.notes()) : value);
+        return new FieldPath(path.orElseThrow())
+                .with(data, path.get().equals("notes") ? withNotes(data.notes()) : value);
     }
 
     private String withNotes(@Nullable String notes) {

@@ -36,7 +36,9 @@ final class RulingList extends Div {
                 Plain.row(
                         "kw-row",
                         Plain.tag(
-                                ruling.stands() ? "Ruled out: " + ruling.rule().label() : "Lifted: " + ruling.rule().label(),
+                                ruling.stands()
+                                        ? "Ruled out: " + ruling.rule().label()
+                                        : "Lifted: " + ruling.rule().label(),
                                 ruling.stands() ? Plain.Tone.BAD : Plain.Tone.WARN),
                         new Span(ruling.reason())),
                 Plain.soft("What would lift it: " + ruling.remedy()));

@@ -24,7 +24,8 @@ final class SignsPart extends Section {
         this.desk = desk;
         Section sheet = Plain.sheet(
                 "Signs that tell its past",
-                Plain.soft("Each makes one history likelier or less likely, and with it the faults nobody has looked for."),
+                Plain.soft(
+                        "Each makes one history likelier or less likely, and with it the faults nobody has looked for."),
                 groups);
         add(sheet);
     }
@@ -44,9 +45,11 @@ final class SignsPart extends Section {
         signs.clear();
         HiddenCauses causes = desk.catalogues().causes();
         Map<String, List<CauseSignal>> byCause = new LinkedHashMap<>();
-        shown.forEach(each -> byCause.computeIfAbsent(each.cause(), key -> new ArrayList<>()).add(each));
+        shown.forEach(each ->
+                byCause.computeIfAbsent(each.cause(), key -> new ArrayList<>()).add(each));
         byCause.forEach((cause, members) -> {
-            Div group = new Div(new H4(causes.cause(cause).map(HiddenCause::label).orElse(cause)));
+            Div group =
+                    new Div(new H4(causes.cause(cause).map(HiddenCause::label).orElse(cause)));
             members.forEach(each -> {
                 YesNo sign = new YesNo(desk, each.id(), each.phrase());
                 signs.add(sign);

@@ -45,11 +45,13 @@ final class TrustPart extends BoatPart {
         verdict.removeAll();
         verdict.add(new Paragraph(listing.sentence()));
         listing.priceShare()
-                .ifPresent(share -> verdict.add(Plain.soft("The asking price is " + display.percent(share)
-                        + " of what such a boat usually goes for, " + display.money(desk().report().fair().amount()) + ".")));
+                .ifPresent(share -> verdict.add(Plain.soft(
+                        "The asking price is " + display.percent(share) + " of what such a boat usually goes for, "
+                                + display.money(desk().report().fair().amount()) + ".")));
         listing.bestProof()
                 .ifPresent(proof -> verdict.add(new Paragraph("Best proof to ask for: "
-                        + proof.signal().proof().orElse(proof.signal().phrase()) + ". It would bring the chance of fraud or theft to "
+                        + proof.signal().proof().orElse(proof.signal().phrase())
+                        + ". It would bring the chance of fraud or theft to "
                         + display.percent(proof.concernAfter()) + ".")));
         if (!listing.reasons().isEmpty()) {
             verdict.add(Plain.details("What counted, and how much", reasons(listing)));
@@ -76,10 +78,9 @@ final class TrustPart extends BoatPart {
 
     private Div signs() {
         Map<String, List<ListingSignal>> groups = new LinkedHashMap<>();
-        desk().catalogues()
-                .listing()
-                .signalsToAsk()
-                .forEach(each -> groups.computeIfAbsent(each.group(), key -> new ArrayList<>()).add(each));
+        desk().catalogues().listing().signalsToAsk().forEach(each -> groups.computeIfAbsent(
+                        each.group(), key -> new ArrayList<>())
+                .add(each));
         Div all = Plain.row("kw-columns");
         groups.forEach((group, members) -> {
             Div column = new Div(new H4(GROUPS.getOrDefault(group, Plain.capital(group))));

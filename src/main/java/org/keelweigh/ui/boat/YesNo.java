@@ -25,8 +25,7 @@ final class YesNo extends Div implements Refreshing {
         setTestId("sign-" + id);
         Div group = Plain.row("kw-boat-taps");
         group.getElement().setAttribute("role", "group").setAttribute("aria-label", words);
-        for (Optional<Boolean> answer :
-                List.of(Optional.of(true), Optional.of(false), Optional.<Boolean>empty())) {
+        for (Optional<Boolean> answer : List.of(Optional.of(true), Optional.of(false), Optional.<Boolean>empty())) {
             NativeButton button = new NativeButton(label(answer), click -> desk.set(path.path(), answer.orElse(null)));
             buttons.put(answer, button);
             group.add(button);
@@ -37,8 +36,8 @@ final class YesNo extends Div implements Refreshing {
     @Override
     public void refresh() {
         Optional<Boolean> now = path.flag(desk.data());
-        buttons.forEach((answer, button) ->
-                button.getElement().setAttribute(PRESSED, String.valueOf(answer.equals(now))));
+        buttons.forEach(
+                (answer, button) -> button.getElement().setAttribute(PRESSED, String.valueOf(answer.equals(now))));
     }
 
     private static String label(Optional<Boolean> answer) {

@@ -21,8 +21,9 @@ class EmptyCompare extends Div {
         setId("empty");
         if (facts.candidates().isEmpty()) {
             add(new H2("Put your first boat on the list"));
-            add(new Paragraph(
-                    "A name and a kind are enough to begin with. What you do not know is assumed from what is usual, and every assumption is marked where you read it."));
+            add(
+                    new Paragraph(
+                            "A name and a kind are enough to begin with. What you do not know is assumed from what is usual, and every assumption is marked where you read it."));
         } else {
             Candidate only = facts.candidates().getFirst();
             add(new H2("One boat is here; a second one makes it a comparison"));
@@ -32,9 +33,12 @@ class EmptyCompare extends Div {
         }
         add(new AddBoat(Display.of(facts.shortlist()), add));
         add(new H2("What then happens"));
-        add(new OrderedList(
-                new ListItem("With two boats this page says which one leads, and why."),
-                new ListItem("Tell where you go and who lifts and pulls, and the answer becomes yours: see Trip and people."),
-                new ListItem("Look at the boats with the list of checks; each finding changes costs, risks and the price.")));
+        add(
+                new OrderedList(
+                        new ListItem("With two boats this page says which one leads, and why."),
+                        new ListItem(
+                                "Tell where you go and who lifts and pulls, and the answer becomes yours: see Trip and people."),
+                        new ListItem(
+                                "Look at the boats with the list of checks; each finding changes costs, risks and the price.")));
     }
 }

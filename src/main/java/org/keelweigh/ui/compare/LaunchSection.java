@@ -55,24 +55,25 @@ class LaunchSection extends Fold implements Part {
     }
 
     @Override
-    public void show(Outlook outlook) {
-        if (shown.equals(outlook.measured().boats())) {
+    public void show(Glance glance) {
+        if (shown.equals(glance.measured().boats())) {
             return;
         }
-        shown = outlook.measured().boats();
-        oneCart.setText(outlook.measured().oneCart(catalogue).reason());
-        Optional<CartDrawingData> data = data(outlook);
+        shown = glance.measured().boats();
+        oneCart.setText(glance.measured().oneCart(catalogue).reason());
+        Optional<CartDrawingData> data = data(glance);
         data.ifPresent(drawing::setData);
         drawing.setVisible(data.isPresent());
         words.removeAll();
-        outlook.measured().boats().forEach(each -> words.add(told(each, outlook.display())));
+        glance.measured().boats().forEach(each -> words.add(told(each, glance.display())));
     }
 
     private static Div told(BoatReport boat, Display display) {
-        Div told = new Div(new H3(boat.name()), cart(boat), new Paragraph(String.join(" ", boat.cart().reasons())));
-        boat.loading().stream()
-                .map(LaunchSection::lift)
-                .forEach(told::add);
+        Div told = new Div(
+                new H3(boat.name()),
+                cart(boat),
+                new Paragraph(String.join(" ", boat.cart().reasons())));
+        boat.loading().stream().map(LaunchSection::lift).forEach(told::add);
         boat.rack().warnings().forEach(each -> told.add(new Paragraph(each)));
         if (boat.cart() instanceof CartPlan plan && plan.worstHoldBackN() > 0) {
             told.add(new Paragraph("Going down, hold back " + display.force(plan.worstHoldBackN()) + "."));
@@ -81,11 +82,13 @@ class LaunchSection extends Fold implements Part {
     }
 
     private static Paragraph cart(BoatReport boat) {
-        Span verdict = tag(boat.cart().verdict().label(), switch (boat.cart().verdict()) {
-            case ONE_PERSON -> "good";
-            case TWO_PEOPLE -> "warn";
-            case NOT_BY_CART -> "bad";
-        });
+        Span verdict = tag(
+                boat.cart().verdict().label(),
+                switch (boat.cart().verdict()) {
+                    case ONE_PERSON -> "good";
+                    case TWO_PEOPLE -> "warn";
+                    case NOT_BY_CART -> "bad";
+                });
         String what = boat.cart() instanceof CartPlan plan
                 ? " on a " + plan.cart().label() + (plan.cartAssumed() ? " (assumed)" : "")
                 : " with the bag";
@@ -94,11 +97,13 @@ class LaunchSection extends Fold implements Part {
 
     private static Paragraph lift(RoofLoading loading) {
         LiftBand band = loading.alone();
-        Span verdict = tag(band.label(), switch (band) {
-            case COMFORTABLE -> "good";
-            case HARD -> "warn";
-            case NO -> "bad";
-        });
+        Span verdict = tag(
+                band.label(),
+                switch (band) {
+                    case COMFORTABLE -> "good";
+                    case HARD -> "warn";
+                    case NO -> "bad";
+                });
         return new Paragraph(new Span("Onto the car alone, end by end: "), verdict, new Span(" " + loading.advice()));
     }
 
@@ -109,9 +114,9 @@ class LaunchSection extends Fold implements Part {
         return tag;
     }
 
-    static Optional<CartDrawingData> data(Outlook outlook) {
-        List<Scene> scenes = outlook.measured().boats().stream()
-                .flatMap(each -> scene(each, outlook.display()).stream())
+    static Optional<CartDrawingData> data(Glance glance) {
+        List<Scene> scenes = glance.measured().boats().stream()
+                .flatMap(each -> scene(each, glance.display()).stream())
                 .toList();
         if (scenes.isEmpty()) {
             return Optional.empty();
@@ -161,8 +166,7 @@ class LaunchSection extends Fold implements Part {
 
     private static String slope(Leg.Rolled leg) {
         double percent = 100 * Math.tan(leg.ground().slopeRad());
-        return leg.ground().name() + ", "
-                + (percent < 0.5 ? "level" : Display.number(percent, 0) + " % slope");
+        return leg.ground().name() + ", " + (percent < 0.5 ? "level" : Display.number(percent, 0) + " % slope");
     }
 
     private static Figure force(double newtons, Display display) {

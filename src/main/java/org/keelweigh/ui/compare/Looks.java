@@ -1,10 +1,10 @@
 package org.keelweigh.ui.compare;
 
+import org.keelweigh.appraisal.BoatReport;
+import org.keelweigh.shortlist.Display;
 import org.keelweigh.ui.chart.Family;
 import org.keelweigh.ui.chart.Figure;
 import org.keelweigh.ui.chart.Spread;
-import org.keelweigh.appraisal.BoatReport;
-import org.keelweigh.shortlist.Display;
 
 /** Puts figures into the words and looks of the drawings. */
 final class Looks {
@@ -23,7 +23,7 @@ final class Looks {
     /** Rounding of sums may leave the scale by a hair. */
     static Figure points(double value) {
         double within = Math.clamp(value, 0, 100);
-        return new Figure(within, Outlook.points(within));
+        return new Figure(within, Glance.points(within));
     }
 
     static Figure money(double amount, Display display) {

@@ -18,8 +18,7 @@ public final class PhotoUpload extends Div {
     /** Vaadin's own limit is a little wider, so that the sentence comes from here. */
     private static final int MOST_BYTES_SENT = PictureIntake.MOST_BYTES + 1024 * 1024;
 
-    private static final String NOT_SENT =
-            "This file was not taken: only JPEG, PNG and WebP pictures up to 15 MB are.";
+    private static final String NOT_SENT = "This file was not taken: only JPEG, PNG and WebP pictures up to 15 MB are.";
 
     private final Paragraph answer = new Paragraph();
     private final transient Supplier<String> who;
@@ -68,10 +67,11 @@ public final class PhotoUpload extends Div {
 
     /** Keeps what was read of a file, or says why not. */
     void take(PictureReading reading) {
-        say(switch (reading) {
-            case PictureReading.Accepted accepted -> keep.keep(accepted, who.get());
-            case PictureReading.Refused refused -> refused.sentence();
-        });
+        say(
+                switch (reading) {
+                    case PictureReading.Accepted accepted -> keep.keep(accepted, who.get());
+                    case PictureReading.Refused refused -> refused.sentence();
+                });
     }
 
     private void say(String sentence) {

@@ -24,19 +24,20 @@ final class CataloguePart extends Section {
         folder.setTestId("catalogue-folder");
         origin.shopFolder()
                 .ifPresentOrElse(
-                        name -> folder.add(new Span("Tables in this folder replace the shipped ones: "), new Code(name)),
+                        name -> folder.add(
+                                new Span("Tables in this folder replace the shipped ones: "), new Code(name)),
                         () -> folder.setText(
                                 "The catalogues that come with the program are in use: checks, prices, carts, criteria and the rest."));
-        Paragraph estimates = new Paragraph("An estimate is a figure from common practice without a published source. Correct any of them by a "
-                + "table of the same name in a folder of your own, named by KEELWEIGH_CATALOGUE_FOLDER.");
+        Paragraph estimates = new Paragraph(
+                "An estimate is a figure from common practice without a published source. Correct any of them by a "
+                        + "table of the same name in a folder of your own, named by KEELWEIGH_CATALOGUE_FOLDER.");
         add(new H2("Catalogues"), folder, estimates, new NativeDetails("Where the figures come from", table(origin)));
     }
 
     private static Div table(CatalogueOrigin origin) {
         NativeTable table = new NativeTable();
         table.setCaptionText("Each table names a source line by line");
-        table.getHead()
-                .add(new NativeTableRow(head("Table"), head("Lines"), head("Estimates"), head("Other sources")));
+        table.getHead().add(new NativeTableRow(head("Table"), head("Lines"), head("Estimates"), head("Other sources")));
         NativeTableBody body = table.addBody();
         origin.tables().forEach(each -> body.add(row(each)));
         Div scroll = new Div(table);

@@ -19,9 +19,8 @@ class ColourMemory implements VaadinServiceInitListener {
 
     @Override
     public void serviceInit(ServiceInitEvent event) {
-        event.getSource()
-                .addUIInitListener(
-                        init -> read(VaadinRequest.getCurrent()).ifPresent(each -> apply(init.getUI(), each)));
+        event.getSource().addUIInitListener(init -> read(VaadinRequest.getCurrent())
+                .ifPresent(each -> apply(init.getUI(), each)));
     }
 
     private static Optional<ColourScheme> read(@Nullable VaadinRequest request) {
@@ -41,7 +40,9 @@ class ColourMemory implements VaadinServiceInitListener {
         ui.getPage()
                 .executeJs(
                         "document.cookie = $0 + '=' + $1 + '; path=/; max-age=' + $2 + '; SameSite=Lax'",
-                        COOKIE, scheme.code(), YEAR_S);
+                        COOKIE,
+                        scheme.code(),
+                        YEAR_S);
     }
 
     static ColourScheme current(UI ui) {

@@ -21,8 +21,7 @@ final class Cards extends Div {
     private final transient Runnable anew;
     private final List<ShortlistCard> cards = new ArrayList<>();
 
-    Cards(
-            ShortlistEditing editing, AppraisalService appraisal, Background background, Clock clock, Runnable anew) {
+    Cards(ShortlistEditing editing, AppraisalService appraisal, Background background, Clock clock, Runnable anew) {
         this.editing = editing;
         this.appraisal = appraisal;
         this.background = background;

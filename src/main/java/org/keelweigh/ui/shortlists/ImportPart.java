@@ -31,8 +31,8 @@ final class ImportPart extends Div {
     ImportPart(ShortlistImport reading, ImportService importing) {
         this.reading = reading;
         this.importing = importing;
-        Upload upload = new Upload(UploadHandler.inMemory((meta, bytes) -> getUI()
-                .ifPresent(ui -> ui.access(() -> show(meta.fileName(), reading.read(bytes))))));
+        Upload upload = new Upload(UploadHandler.inMemory(
+                (meta, bytes) -> getUI().ifPresent(ui -> ui.access(() -> show(meta.fileName(), reading.read(bytes))))));
         upload.setAcceptedFileExtensions(".json");
         upload.setMaxFiles(1);
         upload.setMaxFileSize(MOST_BYTES);
@@ -73,7 +73,8 @@ final class ImportPart extends Div {
     }
 
     private static ListItem problem(ImportProblem problem) {
-        ListItem item = new ListItem(new Span("Line " + problem.line() + (problem.field().isEmpty() ? ": " : ", ")));
+        ListItem item = new ListItem(
+                new Span("Line " + problem.line() + (problem.field().isEmpty() ? ": " : ", ")));
         if (!problem.field().isEmpty()) {
             item.add(new Code(problem.field()), new Span(": "));
         }

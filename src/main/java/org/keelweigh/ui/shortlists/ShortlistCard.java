@@ -73,14 +73,14 @@ final class ShortlistCard extends Article {
 
     private Paragraph boats() {
         int count = facts.candidates().size();
-        String names = facts.candidates().stream()
-                .map(each -> each.data().name())
-                .collect(Collectors.joining(", "));
+        String names =
+                facts.candidates().stream().map(each -> each.data().name()).collect(Collectors.joining(", "));
         return new Paragraph(count == 0 ? "No boats" : (count == 1 ? "1 boat: " : count + " boats: ") + names);
     }
 
     private String when(Change change) {
-        return "Changed " + LocalDateTime.ofInstant(change.at(), clock.getZone()).format(MINUTE) + " by " + change.who();
+        return "Changed "
+                + LocalDateTime.ofInstant(change.at(), clock.getZone()).format(MINUTE) + " by " + change.who();
     }
 
     private Div actions() {
@@ -101,8 +101,7 @@ final class ShortlistCard extends Article {
     private DownloadResponse download() {
         Facts now = editing.facts(facts.shortlist().id()).orElse(facts);
         byte[] bytes = ShortlistExport.of(now).getBytes(StandardCharsets.UTF_8);
-        return new DownloadResponse(
-                new ByteArrayInputStream(bytes), fileName(now), "application/json", bytes.length);
+        return new DownloadResponse(new ByteArrayInputStream(bytes), fileName(now), "application/json", bytes.length);
     }
 
     private static String fileName(Facts facts) {

@@ -72,8 +72,9 @@ public class ShortlistsView extends Section implements AfterNavigationObserver {
     }
 
     private void showFirstStart() {
-        Paragraph lead = new Paragraph("Put two or more used boats side by side. You get one answer you can defend: which boat, at what "
-                + "price, what to check before paying, and what it will cost and weigh on you for five years.");
+        Paragraph lead = new Paragraph(
+                "Put two or more used boats side by side. You get one answer you can defend: which boat, at what "
+                        + "price, what to check before paying, and what it will cost and weigh on you for five years.");
         lead.addClassName("kw-shortlists-lead");
         add(new H1("Which boat, at what price, and what to check first"), lead);
         add(sheet("Look at the example", new ExamplePart(examples)));

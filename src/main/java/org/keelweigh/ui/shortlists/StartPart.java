@@ -39,8 +39,8 @@ final class StartPart extends Div {
         currency.setValue("USD");
         currency.setTestId("start-currency");
         currency.setAllowCustomValue(true);
-        currency.addCustomValueSetListener(typed ->
-                currency.setValue(typed.getDetail().strip().toUpperCase(Locale.ROOT)));
+        currency.addCustomValueSetListener(
+                typed -> currency.setValue(typed.getDetail().strip().toUpperCase(Locale.ROOT)));
         Button start = new Button("Start", click -> start());
         start.setTestId("start");
         Div line = new Div(name, units, currency, start);

@@ -107,7 +107,9 @@ final class Desk {
         Person now = saved.current();
         see(new Facts(
                 facts.shortlist(),
-                facts.people().stream().map(each -> each.id().equals(id) ? now : each).toList(),
+                facts.people().stream()
+                        .map(each -> each.id().equals(id) ? now : each)
+                        .toList(),
                 facts.candidates()));
         SaveNews.tell(saved, () -> {
             editing.restore(id, Visitor.name());

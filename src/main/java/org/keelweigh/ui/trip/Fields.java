@@ -78,7 +78,8 @@ final class Fields {
     QuantityField whole(String path, String label, Bound bound) {
         QuantityField field = new QuantityField(label, Quantity.NUMBER, bound, desk.display());
         FieldPath place = new FieldPath(path);
-        field.onTyped(value -> save(place, value.map(each -> (int) Math.round(each)).orElse(null)));
+        field.onTyped(
+                value -> save(place, value.map(each -> (int) Math.round(each)).orElse(null)));
         return shown(field, path, () -> {
             field.show(place.number(document.get()).orElse(null));
             field.setHelperText(help(path, ""));
@@ -105,7 +106,8 @@ final class Fields {
             }
         });
         return shown(select, path, () -> {
-            select.setValue(place.text(document.get()).filter(names::containsKey).orElse(null));
+            select.setValue(
+                    place.text(document.get()).filter(names::containsKey).orElse(null));
             select.setHelperText(help(path, ""));
         });
     }
@@ -167,7 +169,8 @@ final class Fields {
                 }
             }
         });
-        return shown(field, path, () -> field.setValue(place.text(document.get()).orElse("")));
+        return shown(
+                field, path, () -> field.setValue(place.text(document.get()).orElse("")));
     }
 
     /** Makes a choice of currency, in which any three letters may be typed. */

@@ -39,8 +39,9 @@ final class LaunchSection extends Sheet {
         Button add = new Button("Add a stretch", click -> addStretch());
         add.setTestId("add-stretch");
         add(new Div(add));
-        add(caution("A loaded cart on a slope can run away. Keep people out of its path, and haul with two where the pull is more than "
-                + "one person holds with ease."));
+        add(caution(
+                "A loaded cart on a slope can run away. Keep people out of its path, and haul with two where the pull is more than "
+                        + "one person holds with ease."));
     }
 
     private Div stretch(Fields fields, int place) {
@@ -61,10 +62,7 @@ final class LaunchSection extends Sheet {
                                 "Rise on 100 going back up; 8 is a usual ramp limit, 15 is steep"),
                         fields.whole(path + "steps", "Steps or stairs", Bound.STEPS),
                         fields.quantity(
-                                path + "stepHeightM",
-                                "Tallest step or kerb",
-                                Quantity.BREADTH,
-                                Bound.STEP_HEIGHT)),
+                                path + "stepHeightM", "Tallest step or kerb", Quantity.BREADTH, Bound.STEP_HEIGHT)),
                 remove);
         stretch.addClassName("kw-trip-part");
         return stretch;

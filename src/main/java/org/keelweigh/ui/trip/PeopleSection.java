@@ -3,9 +3,9 @@ package org.keelweigh.ui.trip;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H3;
+import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.NativeDetails;
 import com.vaadin.flow.component.html.OrderedList;
-import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
 import java.util.ArrayList;
 import java.util.List;
@@ -74,8 +74,10 @@ final class PeopleSection extends Sheet {
     private NativeDetails limits(Fields mine) {
         OrderedList how = new OrderedList(
                 new ListItem("Take a container with a handle, such as a water can; one litre weighs 1 kg (2.2 lb)."),
-                new ListItem("Stand in front of a shelf as high as the roof bars, and lift it there with little water in it."),
-                new ListItem("Add 2 kg (4 lb) at a time. Stop at the first strain, and take the last mass that was easy."));
+                new ListItem(
+                        "Stand in front of a shelf as high as the roof bars, and lift it there with little water in it."),
+                new ListItem(
+                        "Add 2 kg (4 lb) at a time. Stop at the first strain, and take the last mass that was easy."));
         Div body = new Div(
                 row(
                         mine.quantity(
@@ -92,8 +94,9 @@ final class PeopleSection extends Sheet {
                                 "By a luggage scale on a rope; 10 kg on the scale are 98 N")),
                 new Paragraph("How to test a lift:"),
                 how,
-                caution("Do not test with an injured back, alone, or over your head with hard things. When in doubt leave it empty: a guide "
-                        + "value for the lift stands in. If it hurts, stop."));
+                caution(
+                        "Do not test with an injured back, alone, or over your head with hard things. When in doubt leave it empty: a guide "
+                                + "value for the lift stands in. If it hurts, stop."));
         NativeDetails details = new NativeDetails("What they can lift and pull", body);
         details.addClassName("kw-trip-limits");
         return details;

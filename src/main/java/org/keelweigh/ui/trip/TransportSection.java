@@ -29,9 +29,12 @@ final class TransportSection extends Sheet {
                         "Above the ground, where you lift to"),
                 fields.quantity("trip.car.barSpreadM", "Distance between the bars", Quantity.LENGTH, Bound.BAR_SPREAD),
                 fields.quantity("trip.car.rackMassKg", "Mass of bars and cradles", Quantity.MASS, Bound.PART_MASS)));
-        add(row(fields.flag("trip.car.hasBars", "Roof bars are there already"), fields.flag("trip.car.canTow", "The car has a hitch")));
-        add(caution("Read the roof limit in the car's manual and on the bars, and take the lower. Tie bow and stern down, and follow local law "
-                + "on overhang and flags."));
+        add(row(
+                fields.flag("trip.car.hasBars", "Roof bars are there already"),
+                fields.flag("trip.car.canTow", "The car has a hitch")));
+        add(caution(
+                "Read the roof limit in the car's manual and on the bars, and take the lower. Tie bow and stern down, and follow local law "
+                        + "on overhang and flags."));
         add(new H3("Where the boat lives"));
         add(row(
                 fields.choice("trip.storage", "Place", StoragePlace.class, StoragePlace::label),

@@ -48,8 +48,9 @@ public class TripView extends ShortlistPage {
         removeAll();
         add(
                 new H1("Trip and people"),
-                new Paragraph("Say what you know and leave the rest empty. What is assumed instead stands below each field; "
-                        + "every edit is saved at once."));
+                new Paragraph(
+                        "Say what you know and leave the rest empty. What is assumed instead stands below each field; "
+                                + "every edit is saved at once."));
         add(sections);
     }
 
@@ -66,7 +67,10 @@ public class TripView extends ShortlistPage {
 
     private static boolean sameFrame(Facts one, Facts other) {
         return one.shortlist().data().units() == other.shortlist().data().units()
-                && one.shortlist().data().currency().equals(other.shortlist().data().currency())
+                && one.shortlist()
+                        .data()
+                        .currency()
+                        .equals(other.shortlist().data().currency())
                 && one.shortlist().data().trip().launches().size()
                         == other.shortlist().data().trip().launches().size()
                 && ids(one).equals(ids(other));
@@ -93,8 +97,7 @@ public class TripView extends ShortlistPage {
                     new TransportSection(desk, trip),
                     new MoneySection(desk, trip),
                     new UnknownsSection(desk, background));
-            fields = Stream.concat(Stream.of(trip), people.fields().stream())
-                    .toList();
+            fields = Stream.concat(Stream.of(trip), people.fields().stream()).toList();
         }
 
         void refresh() {

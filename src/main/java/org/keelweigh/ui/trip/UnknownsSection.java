@@ -67,7 +67,8 @@ final class UnknownsSection extends Sheet {
             ui.access(() -> finish(() -> found.ifPresentOrElse(this::show, this::showNothing)));
         } catch (RuntimeException e) {
             LOG.error("Looking for the unknowns that matter failed", e);
-            ui.access(() -> finish(() -> result.add(new Paragraph("This could not be measured; the reason is in the log."))));
+            ui.access(() ->
+                    finish(() -> result.add(new Paragraph("This could not be measured; the reason is in the log."))));
         }
     }
 
@@ -78,7 +79,8 @@ final class UnknownsSection extends Sheet {
     }
 
     private void showNothing() {
-        result.add(new Paragraph("It takes two boats that are not ruled out and at least one assumed figure: add boats first."));
+        result.add(new Paragraph(
+                "It takes two boats that are not ruled out and at least one assumed figure: add boats first."));
     }
 
     private void show(UnknownsThatMatter found) {
@@ -103,16 +105,20 @@ final class UnknownsSection extends Sheet {
         return found.leader() + " leads " + found.runnerUp() + " by " + points(found.margin()) + ". "
                 + (flips == 0
                         ? "No single unknown would change that."
-                        : flips + (flips == 1 ? " unknown" : " unknowns") + " could, each alone: find these out first.");
+                        : flips + (flips == 1 ? " unknown" : " unknowns")
+                                + " could, each alone: find these out first.");
     }
 
     private static String sentence(UnknownsThatMatter found, Unknown unknown) {
         String lead = unknown.name() + " (assumed " + unknown.assumed() + "): ";
         if (unknown.changesLeader()) {
-            return lead + "would change the leader if it were " + unknown.worse().value() + ".";
+            return lead + "would change the leader if it were "
+                    + unknown.worse().value() + ".";
         }
-        return lead + "between " + unknown.low().value() + " and " + unknown.high().value() + " " + found.leader()
-                + " leads by " + points(unknown.worse().margin()) + " to " + points(unknown.better().margin()) + ".";
+        return lead + "between " + unknown.low().value() + " and "
+                + unknown.high().value() + " " + found.leader() + " leads by "
+                + points(unknown.worse().margin()) + " to "
+                + points(unknown.better().margin()) + ".";
     }
 
     private static TornadoData data(UnknownsThatMatter found, List<Unknown> shown) {

@@ -9,7 +9,9 @@ import org.keelweigh.ui.format.Quantity;
 final class WaterSection extends Sheet {
 
     WaterSection(Fields fields) {
-        super("On the water", "Where most outings go decides which kind of boat suits; how often you go drives wear and cost per outing.");
+        super(
+                "On the water",
+                "Where most outings go decides which kind of boat suits; how often you go drives wear and cost per outing.");
         add(row(
                 fields.choice("trip.mainWater", "Main water", Waters.class, Waters::label),
                 fields.choice("trip.hardestWater", "Hardest water you plan", Waters.class, Waters::label),
@@ -37,7 +39,8 @@ final class WaterSection extends Sheet {
                         Quantity.MASS,
                         Bound.GEAR_MASS,
                         "What you do not carry by hand to the water")));
-        add(caution("The water you plan sets what is safe: dress for the water's temperature, wear a life jacket, and check wind and "
-                + "current on the day. No figure here replaces that."));
+        add(caution(
+                "The water you plan sets what is safe: dress for the water's temperature, wear a life jacket, and check wind and "
+                        + "current on the day. No figure here replaces that."));
     }
 }

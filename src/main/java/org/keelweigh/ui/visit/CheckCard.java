@@ -78,8 +78,9 @@ final class CheckCard extends Section implements VisitPanel {
     }
 
     void focusTitle() {
-        title.getElement().executeJs("requestAnimationFrame(() => { this.focus({preventScroll: true});"
-                + " this.scrollIntoView({block: 'center'}); })");
+        title.getElement()
+                .executeJs("requestAnimationFrame(() => { this.focus({preventScroll: true});"
+                        + " this.scrollIntoView({block: 'center'}); })");
     }
 
     @Override
@@ -115,15 +116,23 @@ final class CheckCard extends Section implements VisitPanel {
         note.addValueChangeListener(change -> {
             if (change.isFromClient()) {
                 save(found -> new Finding(
-                        found.check(), found.outcome(), found.method(), found.measured(),
-                        change.getValue().isBlank() ? null : change.getValue().strip(), found.quote()));
+                        found.check(),
+                        found.outcome(),
+                        found.method(),
+                        found.measured(),
+                        change.getValue().isBlank() ? null : change.getValue().strip(),
+                        found.quote()));
             }
         });
         measure.setTestId("measure");
         measure.addValueChangeListener(change -> {
             if (change.isFromClient()) {
                 save(found -> new Finding(
-                        found.check(), found.outcome(), found.method(), change.getValue(), found.note(),
+                        found.check(),
+                        found.outcome(),
+                        found.method(),
+                        change.getValue(),
+                        found.note(),
                         found.quote()));
             }
         });
@@ -138,7 +147,10 @@ final class CheckCard extends Section implements VisitPanel {
             more.addClassName("kw-soft");
             words.add(more);
         }
-        boolean chosen = desk.finding(check.id()).map(Finding::outcome).filter(outcome::equals).isPresent();
+        boolean chosen = desk.finding(check.id())
+                .map(Finding::outcome)
+                .filter(outcome::equals)
+                .isPresent();
         Button button = new Button(words, click -> tap(outcome));
         button.addThemeVariants(ButtonVariant.TERTIARY);
         button.getElement().setAttribute("aria-pressed", String.valueOf(chosen));
@@ -162,7 +174,11 @@ final class CheckCard extends Section implements VisitPanel {
         Optional<Finding> before = desk.finding(check.id());
         Method method = check.water() == WaterNeed.NEEDS ? Method.ON_WATER : Method.TOUCHED;
         Finding finding = before.map(found -> new Finding(
-                        check.id(), outcome, method, found.measured(), found.note(),
+                        check.id(),
+                        outcome,
+                        method,
+                        found.measured(),
+                        found.note(),
                         found.outcome() == outcome ? found.quote() : null))
                 .orElseGet(() -> new Finding(check.id(), outcome, method, null, null, null));
         if (tell(desk.save(data -> data.withFinding(finding)), outcome)) {
@@ -190,8 +206,10 @@ final class CheckCard extends Section implements VisitPanel {
             case Saved.Clashed<Candidate> clashed -> {
                 refresh();
                 told.removeAll();
-                Paragraph words = new Paragraph(clashed.by() + " saved another result of this check at the same moment. "
-                        + "Theirs stands and is marked above; tap yours (" + mine.label() + ") again to have it count.");
+                Paragraph words =
+                        new Paragraph(clashed.by() + " saved another result of this check at the same moment. "
+                                + "Theirs stands and is marked above; tap yours (" + mine.label()
+                                + ") again to have it count.");
                 words.addClassName("kw-caution");
                 told.add(words);
                 yield false;
@@ -212,9 +230,10 @@ final class CheckCard extends Section implements VisitPanel {
                 .filter(grade -> grade.stop() != StopRule.NO || grade.safety() >= 4)
                 .ifPresent(grade -> {
                     String why = grade.why().orElse(grade.looksLike());
-                    Paragraph words = new Paragraph(
-                            (grade.stop() == StopRule.NO ? "Mend this before any launch" : capital(grade.stop().label()))
-                                    + ": " + why + ".");
+                    Paragraph words = new Paragraph((grade.stop() == StopRule.NO
+                                    ? "Mend this before any launch"
+                                    : capital(grade.stop().label()))
+                            + ": " + why + ".");
                     words.addClassName(grade.stop() == StopRule.YES ? "kw-stop" : "kw-caution");
                     told.add(words);
                 });

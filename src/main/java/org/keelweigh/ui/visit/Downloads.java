@@ -25,7 +25,8 @@ final class Downloads {
 
     /** Makes a file name of a boat's name that every system accepts. */
     static String fileName(String what, String boat, String ending) {
-        String plain = boat.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String plain =
+                boat.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
         String brief = plain.length() > 40 ? plain.substring(0, 40) : plain;
         return what + (brief.isEmpty() ? "" : "-" + brief) + "." + ending;
     }

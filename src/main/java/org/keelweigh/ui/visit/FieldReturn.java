@@ -52,8 +52,9 @@ final class FieldReturn extends Section {
         enter.setTestId("take-code");
         add(
                 new H2("Results of a field sheet"),
-                new Paragraph("What only the sheet knows is taken. Where somebody changed the same check here meanwhile, you "
-                        + "choose."),
+                new Paragraph(
+                        "What only the sheet knows is taken. Where somebody changed the same check here meanwhile, you "
+                                + "choose."),
                 upload,
                 code,
                 enter,
@@ -76,7 +77,8 @@ final class FieldReturn extends Section {
             case FieldResults.Reading.Refused refused -> answer.setText(refused.sentence());
             case FieldResults.Reading.Readable readable -> {
                 StringBuilder words = new StringBuilder();
-                readable.results().boats().forEach(boat -> words.append(merge(boat)).append(' '));
+                readable.results().boats().forEach(boat -> words.append(merge(boat))
+                        .append(' '));
                 answer.setText(words.toString().strip());
             }
         }
@@ -84,7 +86,8 @@ final class FieldReturn extends Section {
 
     private String merge(FieldResults.BoatResults results) {
         Candidate boat = desk.facts().candidate(results.boat()).orElseThrow();
-        FieldMerge merge = FieldMerge.of(base(boat, results.version()), boat.data().findings(), results.findings());
+        FieldMerge merge =
+                FieldMerge.of(base(boat, results.version()), boat.data().findings(), results.findings());
         String name = boat.data().name();
         if (!merge.taken().isEmpty()) {
             List<Finding> before = boat.data().findings();
@@ -105,8 +108,8 @@ final class FieldReturn extends Section {
     }
 
     private boolean saved(Candidate seen, CandidateData data) {
-        Saved<Candidate> saved = desk.editing()
-                .save(new Candidate(seen.id(), seen.shortlist(), seen.version(), data), Visitor.name());
+        Saved<Candidate> saved =
+                desk.editing().save(new Candidate(seen.id(), seen.shortlist(), seen.version(), data), Visitor.name());
         desk.editing().facts(seen.shortlist()).ifPresent(desk::hear);
         return switch (saved) {
             case Saved.Done<Candidate> done -> true;
@@ -121,7 +124,8 @@ final class FieldReturn extends Section {
         return desk.editing().history(boat.id()).stream()
                 .filter(change -> change.version() == version)
                 .findFirst()
-                .map(change -> Documents.read(change.document(), CandidateData.class).findings())
+                .map(change ->
+                        Documents.read(change.document(), CandidateData.class).findings())
                 .orElse(List.of());
     }
 

@@ -101,14 +101,15 @@ final class FinishPanel extends Div implements VisitPanel {
         TextField seller = text("Seller's name", notes.seller());
         TextField buyer = text("Buyer's name", notes.buyer());
         for (TextField each : List.of(place, present, seller, buyer)) {
-            each.addValueChangeListener(change -> desk.note(now -> now.withPeople(
-                    blank(place), blank(present), blank(seller), blank(buyer))));
+            each.addValueChangeListener(change ->
+                    desk.note(now -> now.withPeople(blank(place), blank(present), blank(seller), blank(buyer))));
         }
         TextArea included = new TextArea("What goes with the boat");
         included.setMaxLength(1000);
         included.setWidthFull();
         included.setValue(notes.included() == null ? "" : notes.included());
-        NumberField price = new NumberField("Agreed price, " + desk.facts().shortlist().data().currency());
+        NumberField price = new NumberField(
+                "Agreed price, " + desk.facts().shortlist().data().currency());
         price.setMin(0);
         price.setMax(1_000_000);
         price.setValue(notes.agreedPrice());

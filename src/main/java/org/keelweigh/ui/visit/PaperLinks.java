@@ -31,18 +31,22 @@ final class PaperLinks extends Section {
         both(links, "Bill of sale, draft", "bill-of-sale", BillOfSale::of);
         add(
                 new H2("Papers"),
-                new Paragraph("The bill of sale is a draft for both sides to read and change; local law decides what it needs."),
+                new Paragraph(
+                        "The bill of sale is a draft for both sides to read and change; local law decides what it needs."),
                 links);
     }
 
     private void both(Div links, String title, String file, Function<VisitProof, String> paper) {
         links.add(
-                Downloads.link(title + " (page)", Downloads.fileName(file, desk.name(), "html"), HTML, () -> paper.apply(
-                                proof())
-                        .getBytes(StandardCharsets.UTF_8)),
                 Downloads.link(
-                        title + " (PDF)", Downloads.fileName(file, desk.name(), "pdf"), PDF, () -> PaperPdf.of(
-                                paper.apply(proof()), size())));
+                        title + " (page)", Downloads.fileName(file, desk.name(), "html"), HTML, () -> paper.apply(
+                                        proof())
+                                .getBytes(StandardCharsets.UTF_8)),
+                Downloads.link(
+                        title + " (PDF)",
+                        Downloads.fileName(file, desk.name(), "pdf"),
+                        PDF,
+                        () -> PaperPdf.of(paper.apply(proof()), size())));
     }
 
     /** Where people measure in feet they also print on Letter. */

@@ -89,11 +89,13 @@ final class PreparePanel extends Div implements VisitPanel {
         return sheet(
                 "What to bring",
                 bring,
-                new Paragraph("And: another adult, straps, a bill of sale to fill in, daylight. Leave the full sum at home."));
+                new Paragraph(
+                        "And: another adult, straps, a bill of sale to fill in, daylight. Leave the full sum at home."));
     }
 
     private Section asking() {
-        Section section = sheet("Questions to the seller", new Paragraph("Ask before you touch anything; note the words."));
+        Section section =
+                sheet("Questions to the seller", new Paragraph("Ask before you touch anything; note the words."));
         desk.guide().questions(desk.report().boat()).forEach(question -> section.add(question(question)));
         return section;
     }
@@ -106,8 +108,7 @@ final class PreparePanel extends Div implements VisitPanel {
         answer.setValueChangeMode(ValueChangeMode.LAZY);
         answer.setWidthFull();
         answer.setTestId("question-" + question.id());
-        answer.addValueChangeListener(
-                change -> desk.note(notes -> notes.withAnswer(question.id(), change.getValue())));
+        answer.addValueChangeListener(change -> desk.note(notes -> notes.withAnswer(question.id(), change.getValue())));
         return new Div(answer);
     }
 

@@ -28,9 +28,7 @@ final class VisitClock extends Span {
 
     @Override
     protected void onAttach(AttachEvent event) {
-        getElement()
-                .executeJs(
-                        """
+        getElement().executeJs("""
                         clearInterval(this.kwTick);
                         const show = () => {
                           const left = Math.floor(($0 - Date.now()) / 60000);
@@ -39,8 +37,6 @@ final class VisitClock extends Span {
                         };
                         show();
                         this.kwTick = setInterval(() => this.isConnected ? show() : clearInterval(this.kwTick), 10000);
-                        """,
-                        endsAtMs,
-                        minutes);
+                        """, endsAtMs, minutes);
     }
 }

@@ -54,8 +54,8 @@ final class WalkPanel extends Div implements VisitPanel {
         VisitRoute route = desk.route();
         int all = desk.checks().size();
         int open = route.all().size();
-        progress.setText((all - open) + " of " + all + " checks made, " + route.planned().size()
-                + " more fit into your time.");
+        progress.setText(
+                (all - open) + " of " + all + " checks made, " + route.planned().size() + " more fit into your time.");
         place.getChildren()
                 .filter(VisitPanel.class::isInstance)
                 .map(VisitPanel.class::cast)
@@ -63,7 +63,10 @@ final class WalkPanel extends Div implements VisitPanel {
     }
 
     private String jumpLabel(Check check) {
-        return check.title() + desk.finding(check.id()).map(found -> " – " + found.outcome().label()).orElse("");
+        return check.title()
+                + desk.finding(check.id())
+                        .map(found -> " – " + found.outcome().label())
+                        .orElse("");
     }
 
     private void next() {

@@ -19,7 +19,8 @@ final class Done extends Section {
         done.setTestId("done");
         add(
                 new H2("4. Done"),
-                new Paragraph("When everybody has said so, all weights are shown side by side. You can come back to yours at any time."),
+                new Paragraph(
+                        "When everybody has said so, all weights are shown side by side. You can come back to yours at any time."),
                 done);
     }
 }

@@ -27,7 +27,9 @@ final class FirstDecider extends Section {
                 return;
             }
             PersonId id = editing.add(
-                            facts.shortlist().id(), PersonData.named(name.getValue().strip()), Visitor.name())
+                            facts.shortlist().id(),
+                            PersonData.named(name.getValue().strip()),
+                            Visitor.name())
                     .id();
             Scales.iAm(facts.shortlist().id(), id);
             anew.run();
@@ -38,8 +40,9 @@ final class FirstDecider extends Section {
         line.addClassName("kw-row");
         add(
                 new H2("Nobody weighs here yet"),
-                new Paragraph("Until somebody does, the usual weights of a first boat are taken. Say who you are to set your own; "
-                        + "others join on the page about trip and people."),
+                new Paragraph(
+                        "Until somebody does, the usual weights of a first boat are taken. Say who you are to set your own; "
+                                + "others join on the page about trip and people."),
                 line);
     }
 }

@@ -21,7 +21,8 @@ final class HowSure extends Section {
                 scales.edit(data -> data.withCertainty(change.getValue()));
             }
         });
-        Paragraph soft = new Paragraph("The less sure you are, the more other weighings near yours are tried before a boat is said to lead.");
+        Paragraph soft = new Paragraph(
+                "The less sure you are, the more other weighings near yours are tried before a boat is said to lead.");
         soft.addClassName("kw-soft");
         add(new H2("3. How sure"), group, soft);
     }

@@ -29,13 +29,15 @@ final class OrderFirst extends Div {
         this.anew = anew;
         SortedMap<String, Double> now = scales.swings();
         order = new ArrayList<>(scales.yardsticks().all());
-        order.sort(Comparator.comparingDouble((Yardstick each) -> now.get(each.id())).reversed());
+        order.sort(Comparator.comparingDouble((Yardstick each) -> now.get(each.id()))
+                .reversed());
         list.addClassName("kw-weigh-order");
         Button use = new Button("Turn this order into points", click -> use());
         use.setTestId("use-order");
         add(
-                new Paragraph("Imagine a boat that is at its worst in everything. Which one step to the best would you take first? Put "
-                        + "that on top, and so on."),
+                new Paragraph(
+                        "Imagine a boat that is at its worst in everything. Which one step to the best would you take first? Put "
+                                + "that on top, and so on."),
                 list,
                 use);
         redraw();

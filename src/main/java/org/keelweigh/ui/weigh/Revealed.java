@@ -56,7 +56,8 @@ final class Revealed extends Section {
             list.add(new ListItem(
                     leader.isEmpty()
                             ? "To " + each.name() + " no boat can be recommended yet."
-                            : "To " + each.name() + ", " + measured.boats().get(leader.getAsInt()).name() + " comes first with "
+                            : "To " + each.name() + ", "
+                                    + measured.boats().get(leader.getAsInt()).name() + " comes first with "
                                     + Display.number(each.ranking().total(leader.getAsInt()), 0) + " of 100 points."));
         }
         return list;
@@ -69,14 +70,19 @@ final class Revealed extends Section {
                 .limit(MOST_TOLD)
                 .forEach(each -> list.add(new ListItem(sentence(each))));
         if (list.getChildren().findAny().isEmpty()) {
-            list.add(new ListItem("Nothing you weigh differently moves any boat by a whole point: there is nothing to argue about."));
+            list.add(new ListItem(
+                    "Nothing you weigh differently moves any boat by a whole point: there is nothing to argue about."));
         }
         return list;
     }
 
     private String sentence(Disagreement each) {
-        int most = at(each, each.shares().stream().mapToDouble(Double::doubleValue).max().orElse(0));
-        int least = at(each, each.shares().stream().mapToDouble(Double::doubleValue).min().orElse(0));
+        int most = at(
+                each,
+                each.shares().stream().mapToDouble(Double::doubleValue).max().orElse(0));
+        int least = at(
+                each,
+                each.shares().stream().mapToDouble(Double::doubleValue).min().orElse(0));
         return yardstick(each).name() + " counts " + percent(each.shares().get(most)) + " to "
                 + deciders.get(most).name() + " and " + percent(each.shares().get(least)) + " to "
                 + deciders.get(least).name() + ". As the boats lie " + Display.number(each.spread(), 0)
@@ -111,7 +117,9 @@ final class Revealed extends Section {
         name.getElement().setAttribute("scope", "row");
         NativeTableRow row = new NativeTableRow(name);
         each.shares().forEach(share -> row.add(cell(percent(share))));
-        row.add(cell(Display.number(each.spread(), 0) + " of 100 points"), cell(Display.number(each.points(), 1) + " points"));
+        row.add(
+                cell(Display.number(each.spread(), 0) + " of 100 points"),
+                cell(Display.number(each.points(), 1) + " points"));
         return row;
     }
 

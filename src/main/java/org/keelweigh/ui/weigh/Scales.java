@@ -44,7 +44,8 @@ final class Scales {
         if (deciders.size() == 1) {
             return Optional.of(deciders.getFirst());
         }
-        Object kept = VaadinSession.getCurrent().getAttribute(ME + facts.shortlist().id());
+        Object kept =
+                VaadinSession.getCurrent().getAttribute(ME + facts.shortlist().id());
         return deciders.stream()
                 .filter(each -> kept instanceof UUID id && each.id().value().equals(id))
                 .findFirst();
@@ -80,7 +81,8 @@ final class Scales {
 
     /** Tells whether everybody's weights may be seen: there are several deciders and all have said that they are done. */
     boolean revealed() {
-        return deciders().size() > 1 && deciders().stream().allMatch(each -> each.data().weighed());
+        return deciders().size() > 1
+                && deciders().stream().allMatch(each -> each.data().weighed());
     }
 
     /** Tells my perspective under the weights I have said last. */

@@ -23,7 +23,8 @@ final class StartFrom extends Section {
         PersonData now = scales.me().orElseThrow().data();
         sets.setPlaceholder(now.weights().isEmpty() ? "First boat" : "your own");
         scales.yardsticks().weightSets().stream()
-                .filter(each -> each.id().equals(now.weightSet()) && now.weights().isEmpty())
+                .filter(each ->
+                        each.id().equals(now.weightSet()) && now.weights().isEmpty())
                 .findFirst()
                 .ifPresent(sets::setValue);
         sets.addValueChangeListener(change -> {

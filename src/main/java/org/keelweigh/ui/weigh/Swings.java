@@ -29,8 +29,9 @@ final class Swings extends Section {
     Swings(Scales scales) {
         this.scales = scales;
         addClassName("kw-sheet");
-        Paragraph how = new Paragraph("Give 100 to the step that would please you most; then say what each other step is worth beside it. "
-                + "A step worth half as much gets 50.");
+        Paragraph how = new Paragraph(
+                "Give 100 to the step that would please you most; then say what each other step is worth beside it. "
+                        + "A step worth half as much gets 50.");
         Button scale = new Button("Make it 100", click -> scale());
         scale.setTestId("make-100");
         scaling = new Div(scaleHint, scale);
@@ -79,7 +80,8 @@ final class Swings extends Section {
             int column = scales.yardsticks().criteria().ids().indexOf(row.id());
             row.show(points.get(row.id()), mine.share(column), warning(mine, column));
         }
-        double most = points.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+        double most =
+                points.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
         scaling.setVisible(most < MOST && most > 0);
         scaleHint.setText("Your most important step has " + Math.round(most) + " points; it should have 100.");
     }
@@ -87,7 +89,10 @@ final class Swings extends Section {
     /** Points of a set to start from are brought to the scale of 100; one's own are shown as they were given. */
     private SortedMap<String, Double> shown() {
         SortedMap<String, Double> own = scales.me().orElseThrow().data().weights();
-        return own.isEmpty() ? scales.swings() : new TreeMap<>(scales.yardsticks().points(scales.me().orElseThrow().data()));
+        return own.isEmpty()
+                ? scales.swings()
+                : new TreeMap<>(
+                        scales.yardsticks().points(scales.me().orElseThrow().data()));
     }
 
     private static Optional<String> warning(Perspective mine, int column) {

@@ -91,6 +91,9 @@ public class WeighView extends ShortlistPage {
     }
 
     private static String standing(Person person) {
-        return person.id() + person.data().name() + person.data().decides() + person.data().weighed();
+        return person.id()
+                + person.data().name()
+                + person.data().decides()
+                + person.data().weighed();
     }
 }

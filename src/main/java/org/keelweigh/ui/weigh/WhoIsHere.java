@@ -32,8 +32,9 @@ final class WhoIsHere extends Section {
         });
         add(new H2("Who weighs"), who, standing(scales));
         if (!scales.revealed()) {
-            Paragraph blind = new Paragraph("Weigh apart, so that nobody leans on anybody: here each sees their own weights only, until "
-                    + "all have said that they are done.");
+            Paragraph blind = new Paragraph(
+                    "Weigh apart, so that nobody leans on anybody: here each sees their own weights only, until "
+                            + "all have said that they are done.");
             blind.addClassName("kw-soft");
             add(blind);
         }

@@ -35,7 +35,8 @@ abstract class BoatPageTests extends SpringBrowserlessTest {
     @BeforeEach
     void begin() {
         list = editing.create(ShortlistData.named("Spring"), "Dana").id();
-        boat = editing.add(list, CandidateData.of("Green boat", BoatKind.PEDAL_KAYAK), "Dana").id();
+        boat = editing.add(list, CandidateData.of("Green boat", BoatKind.PEDAL_KAYAK), "Dana")
+                .id();
     }
 
     void open(BoatSection section) {

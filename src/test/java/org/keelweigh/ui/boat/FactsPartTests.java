@@ -101,7 +101,8 @@ class FactsPartTests extends BoatPageTests {
 
     @Test
     void takesNothingFromAListingWithoutAYes() {
-        test(byId(TextArea.class, "paste-text")).setValue("Pedal kayak, 12 ft long, asking $950. Two paddles included.");
+        test(byId(TextArea.class, "paste-text"))
+                .setValue("Pedal kayak, 12 ft long, asking $950. Two paddles included.");
         tap("paste-read");
 
         assertThat(words("proposal-length_m")).contains("Length 3.66 m").contains("12 ft");
@@ -125,7 +126,10 @@ class FactsPartTests extends BoatPageTests {
 
         type("boat.lengthM", "3.66");
 
-        assertThat(noted()).contains("Robin changed the same field").contains("3.2").contains("3.66");
+        assertThat(noted())
+                .contains("Robin changed the same field")
+                .contains("3.2")
+                .contains("3.66");
         assertThat(kept().boat().lengthM()).isEqualTo(3.2);
 
         test($(Button.class).withText("Use mine").single()).click();
@@ -137,8 +141,7 @@ class FactsPartTests extends BoatPageTests {
     void keepsBothEditsWhenTheyAreAboutDifferentFields() {
         Candidate seen = facts().candidate(boat).orElseThrow();
         editing.save(
-                new Candidate(boat, list, seen.version(), new FieldPath("boat.beamM").with(seen.data(), 0.9)),
-                "Robin");
+                new Candidate(boat, list, seen.version(), new FieldPath("boat.beamM").with(seen.data(), 0.9)), "Robin");
 
         type("boat.lengthM", "3.66");
 

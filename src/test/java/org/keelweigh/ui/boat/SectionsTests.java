@@ -28,7 +28,8 @@ class SectionsTests extends BoatPageTests {
     void showsEverySectionForEveryKindOfBoat(BoatSection section) {
         for (BoatKind kind : BoatKind.values()) {
             list = editing.create(ShortlistData.named("Spring"), "Dana").id();
-            boat = editing.add(list, CandidateData.of("A " + kind.label(), kind), "Dana").id();
+            boat = editing.add(list, CandidateData.of("A " + kind.label(), kind), "Dana")
+                    .id();
             open(section);
 
             assertThat(words("section-" + section.code())).isNotBlank().doesNotContain("NaN", "Infinity", "∞", "null");
@@ -46,10 +47,14 @@ class SectionsTests extends BoatPageTests {
 
     @Test
     void leadsToTheNeighboursInTheSameSection() {
-        CandidateId next = editing.add(list, CandidateData.of("Red boat", BoatKind.CANOE), "Dana").id();
+        CandidateId next = editing.add(list, CandidateData.of("Red boat", BoatKind.CANOE), "Dana")
+                .id();
         open(BoatSection.COSTS);
 
-        assertThat(all(UI.getCurrent()).filter(Anchor.class::isInstance).map(Anchor.class::cast).map(Anchor::getHref))
+        assertThat(all(UI.getCurrent())
+                        .filter(Anchor.class::isInstance)
+                        .map(Anchor.class::cast)
+                        .map(Anchor::getHref))
                 .contains(Places.boat(list, next, "costs"));
     }
 
@@ -74,8 +79,9 @@ class SectionsTests extends BoatPageTests {
         tap("boat-remove");
         assertThat(facts().candidates()).isEmpty();
 
-        com.vaadin.flow.component.button.Button undo =
-                $(com.vaadin.flow.component.button.Button.class).withText("Undo").single();
+        com.vaadin.flow.component.button.Button undo = $(com.vaadin.flow.component.button.Button.class)
+                .withText("Undo")
+                .single();
         test(undo).click();
 
         assertThat(facts().candidates()).hasSize(1);
@@ -121,7 +127,8 @@ class SectionsTests extends BoatPageTests {
 
     @Test
     void drawsNoCartForABoatInItsBag() {
-        boat = editing.add(list, CandidateData.of("Roll", BoatKind.INFLATABLE_BOARD), "Dana").id();
+        boat = editing.add(list, CandidateData.of("Roll", BoatKind.INFLATABLE_BOARD), "Dana")
+                .id();
         open(BoatSection.HAUL);
 
         assertThat(one(CartDrawing.class).getParent().orElseThrow().isVisible()).isFalse();
@@ -140,7 +147,11 @@ class SectionsTests extends BoatPageTests {
     }
 
     private <C extends Component> C one(Class<C> type) {
-        return all(UI.getCurrent()).filter(type::isInstance).map(type::cast).findFirst().orElseThrow();
+        return all(UI.getCurrent())
+                .filter(type::isInstance)
+                .map(type::cast)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static String current() {

@@ -108,7 +108,9 @@ class CompareViewTests extends SpringBrowserlessTest {
 
         assertThat(byCost).isNotEqualTo(byLift);
         assertThat(headline()).contains(byLift + " leads");
-        assertThat(facts().people().getFirst().data().weights()).containsEntry("lift", 100.0).containsEntry("cost", 0.0);
+        assertThat(facts().people().getFirst().data().weights())
+                .containsEntry("lift", 100.0)
+                .containsEntry("cost", 0.0);
     }
 
     @Test
@@ -122,16 +124,19 @@ class CompareViewTests extends SpringBrowserlessTest {
         giveAllPointsTo("lift");
 
         assertThat(text($(MattersSection.class).single())).contains("A trial");
-        assertThat(facts().people()).allSatisfy(each -> assertThat(each.data().weights()).isEmpty());
+        assertThat(facts().people())
+                .allSatisfy(each -> assertThat(each.data().weights()).isEmpty());
         test(byTestId(Button.class, "back-to-saved")).click();
         assertThat(text($(MattersSection.class).single())).contains("The mean of what each of you said");
-        assertThat(text($(TogetherSection.class).single())).contains("Ann would choose").contains("Least regret");
+        assertThat(text($(TogetherSection.class).single()))
+                .contains("Ann would choose")
+                .contains("Least regret");
     }
 
     @Test
     void keepsARuledOutBoatLastUntilSomebodyLiftsItWithAReason() {
-        Candidate ruined = add(Boats.priced("Ruined", BoatKind.SIT_ON_TOP, 10)
-                .withFinding(Finding.of("hin-read", Outcome.STOP)));
+        Candidate ruined =
+                add(Boats.priced("Ruined", BoatKind.SIT_ON_TOP, 10).withFinding(Finding.of("hin-read", Outcome.STOP)));
         add(Boats.priced("Sound", BoatKind.SIT_ON_TOP, 1500));
         open();
         assertThat(bars().bars().getLast().name()).isEqualTo("Ruined");
@@ -152,8 +157,8 @@ class CompareViewTests extends SpringBrowserlessTest {
 
     @Test
     void asksForAReasonBeforeItLiftsARuling() {
-        Candidate ruined = add(Boats.priced("Ruined", BoatKind.SIT_ON_TOP, 10)
-                .withFinding(Finding.of("hin-read", Outcome.STOP)));
+        Candidate ruined =
+                add(Boats.priced("Ruined", BoatKind.SIT_ON_TOP, 10).withFinding(Finding.of("hin-read", Outcome.STOP)));
         add(Boats.dear());
         open();
 
@@ -163,7 +168,8 @@ class CompareViewTests extends SpringBrowserlessTest {
                 .orElseThrow();
         test(lift).click();
 
-        assertThat(facts().candidate(ruined.id()).orElseThrow().data().liftedRulings()).isEmpty();
+        assertThat(facts().candidate(ruined.id()).orElseThrow().data().liftedRulings())
+                .isEmpty();
         assertThat($(TextField.class).all()).anyMatch(TextField::isInvalid);
     }
 
@@ -185,7 +191,9 @@ class CompareViewTests extends SpringBrowserlessTest {
 
         open();
 
-        assertThat(text($(UnorderedList.class).withId("price-ties").single())).contains("Cormorant").contains("Teal");
+        assertThat(text($(UnorderedList.class).withId("price-ties").single()))
+                .contains("Cormorant")
+                .contains("Teal");
         assertThat(text($(UnorderedList.class).withId("rivals").single())).contains("level");
     }
 

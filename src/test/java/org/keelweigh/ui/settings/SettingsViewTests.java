@@ -34,7 +34,11 @@ class SettingsViewTests extends SpringBrowserlessTest {
     void tellsWhereTheDataAreAndOffersABackup() {
         navigate("settings", SettingsView.class);
 
-        assertThat(find(Paragraph.class).withTestId("data-folder").single().getElement().getTextRecursively())
+        assertThat(find(Paragraph.class)
+                        .withTestId("data-folder")
+                        .single()
+                        .getElement()
+                        .getTextRecursively())
                 .contains(folder.toAbsolutePath().normalize().toString());
         assertThat(find(Anchor.class).withTestId("backup").single().getHref()).contains("VAADIN/dynamic");
     }
@@ -62,8 +66,10 @@ class SettingsViewTests extends SpringBrowserlessTest {
     void tellsVersionAndCatalogues() {
         navigate("settings", SettingsView.class);
 
-        assertThat(find(Paragraph.class).withTestId("version").single().getText()).contains("version");
-        assertThat(find(Paragraph.class).withTestId("catalogue-folder").single().getText()).contains("come with the program");
+        assertThat(find(Paragraph.class).withTestId("version").single().getText())
+                .contains("version");
+        assertThat(find(Paragraph.class).withTestId("catalogue-folder").single().getText())
+                .contains("come with the program");
         assertThat(find(NativeTable.class).single().getElement().getTextRecursively())
                 .contains("checks.csv", "33 CFR 181.25");
     }

@@ -76,7 +76,8 @@ class ShortlistsViewTests extends SpringBrowserlessTest {
     void startsAShortlistInUsUnits() {
         open();
         test(find(TextField.class).withTestId("start-name").single()).setValue("Kayaks for two");
-        RadioButtonGroup<UnitSystem> units = find(RadioButtonGroup.class).withTestId("start-units").single();
+        RadioButtonGroup<UnitSystem> units =
+                find(RadioButtonGroup.class).withTestId("start-units").single();
         test(units).selectItem("US: lb, ft");
         try {
             click("start");
@@ -96,7 +97,8 @@ class ShortlistsViewTests extends SpringBrowserlessTest {
 
         click("start");
 
-        assertThat(find(TextField.class).withTestId("start-name").single().isInvalid()).isTrue();
+        assertThat(find(TextField.class).withTestId("start-name").single().isInvalid())
+                .isTrue();
         assertThat(editing.shortlists()).isEmpty();
     }
 
@@ -161,7 +163,8 @@ class ShortlistsViewTests extends SpringBrowserlessTest {
                 "{\n\"format\": \"keelweigh-shortlist\",\n\"formatVersion\": 1,\n\"shortlist\": {\"data\": {\"name\": 7}},\n\"people\": 3\n}");
 
         String told = text(find(Div.class).withTestId("import-result").single());
-        assertThat(told).contains("cannot be imported", "problems", "Line 4", "Line 5", "shortlist.data.name", "people");
+        assertThat(told)
+                .contains("cannot be imported", "problems", "Line 4", "Line 5", "shortlist.data.name", "people");
         assertThat(editing.shortlists()).isEmpty();
     }
 
@@ -180,7 +183,12 @@ class ShortlistsViewTests extends SpringBrowserlessTest {
         }
 
         assertThat(names()).containsExactly("Ours");
-        assertThat(editing.facts(editing.shortlists().getFirst().id()).orElseThrow().candidates().getFirst().data().name())
+        assertThat(editing.facts(editing.shortlists().getFirst().id())
+                        .orElseThrow()
+                        .candidates()
+                        .getFirst()
+                        .data()
+                        .name())
                 .isEqualTo("Green");
     }
 

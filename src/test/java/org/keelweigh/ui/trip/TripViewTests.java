@@ -32,8 +32,8 @@ import org.keelweigh.ui.format.QuantityField;
 import org.keelweigh.ui.shell.AtOnce;
 import org.keelweigh.ui.shell.Places;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.context.annotation.Import;
 import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.context.annotation.Import;
 
 @SpringBootTest(properties = "spring.datasource.url=jdbc:h2:mem:trip-view")
 @Import(AtOnce.class)
@@ -67,7 +67,9 @@ class TripViewTests extends SpringBrowserlessTest {
     }
 
     private static String text(Component component) {
-        String own = component instanceof Text text ? text.getText() : component.getElement().getText();
+        String own = component instanceof Text text
+                ? text.getText()
+                : component.getElement().getText();
         return own + " " + component.getChildren().map(TripViewTests::text).collect(Collectors.joining(" "));
     }
 
@@ -110,7 +112,8 @@ class TripViewTests extends SpringBrowserlessTest {
         test(quantity("trip.car.lengthM")).setValue("4.317");
         ShortlistData before = facts().shortlist().data();
 
-        RadioButtonGroup<UnitSystem> units = find(RadioButtonGroup.class).withTestId("units").single();
+        RadioButtonGroup<UnitSystem> units =
+                find(RadioButtonGroup.class).withTestId("units").single();
         test(units).selectItem("US: lb, ft, in, mi");
 
         assertThat(quantity("trip.gearMassKg").getValue()).isEqualTo("27.11686");
@@ -138,9 +141,9 @@ class TripViewTests extends SpringBrowserlessTest {
     void addsAndRemovesAStretchAndCanUndo() {
         click("add-stretch");
         test(quantity("trip.launches[0].distanceM")).setValue("80");
-        assertThat(facts().shortlist().data().trip().launches()).singleElement().satisfies(each -> assertThat(
-                        each.distanceM())
-                .isEqualTo(80.0));
+        assertThat(facts().shortlist().data().trip().launches())
+                .singleElement()
+                .satisfies(each -> assertThat(each.distanceM()).isEqualTo(80.0));
 
         click("remove-stretch-0");
         assertThat(facts().shortlist().data().trip().launches()).isEmpty();
@@ -178,7 +181,8 @@ class TripViewTests extends SpringBrowserlessTest {
 
         test(find(TextField.class).withTestId("name").single()).setValue(" ");
 
-        assertThat(find(TextField.class).withTestId("name").single().isInvalid()).isTrue();
+        assertThat(find(TextField.class).withTestId("name").single().isInvalid())
+                .isTrue();
         assertThat(facts().people().getFirst().data().name()).isEqualTo("Person 1");
     }
 
@@ -186,10 +190,7 @@ class TripViewTests extends SpringBrowserlessTest {
     void showsWhatSomebodyElseTypedMeanwhile() {
         Shortlist now = facts().shortlist();
         editing.save(
-                new Shortlist(
-                        now.id(),
-                        now.version(),
-                        new FieldPath("trip.outingsPerYear").with(now.data(), 40.0)),
+                new Shortlist(now.id(), now.version(), new FieldPath("trip.outingsPerYear").with(now.data(), 40.0)),
                 "Ann");
         roundTrip();
 

@@ -73,7 +73,8 @@ class WeighViewTests extends SpringBrowserlessTest {
     }
 
     private void slide(String criterion, int points) {
-        IntegerField field = find(IntegerField.class).withTestId("points-" + criterion).single();
+        IntegerField field =
+                find(IntegerField.class).withTestId("points-" + criterion).single();
         test(field).setValue(points);
     }
 
@@ -83,7 +84,8 @@ class WeighViewTests extends SpringBrowserlessTest {
         test(find(TextField.class).withTestId("first-decider").single()).setValue("Wren");
         click("begin");
 
-        assertThat(editing.facts(id).orElseThrow().people().getFirst().data().name()).isEqualTo("Wren");
+        assertThat(editing.facts(id).orElseThrow().people().getFirst().data().name())
+                .isEqualTo("Wren");
         assertThat(find(IntegerSlider.class).withTestId("slider-cost").exists()).isTrue();
         assertThat(find(Button.class).withTestId("done").exists()).isFalse();
     }
@@ -93,8 +95,13 @@ class WeighViewTests extends SpringBrowserlessTest {
         person("Wren");
         open();
 
-        assertThat(find(IntegerSlider.class).withTestId("slider-cost").single().getValue()).isEqualTo(100);
-        assertThat(find(IntegerSlider.class).withTestId("slider-walk-risk").single().getValue()).isEqualTo(32);
+        assertThat(find(IntegerSlider.class).withTestId("slider-cost").single().getValue())
+                .isEqualTo(100);
+        assertThat(find(IntegerSlider.class)
+                        .withTestId("slider-walk-risk")
+                        .single()
+                        .getValue())
+                .isEqualTo(32);
     }
 
     @Test
@@ -104,8 +111,12 @@ class WeighViewTests extends SpringBrowserlessTest {
 
         slide("haul", 70);
 
-        assertThat(data(wren).weights()).containsEntry("haul", 70.0).containsEntry("cost", 100.0).hasSize(14);
-        assertThat(find(IntegerSlider.class).withTestId("slider-haul").single().getValue()).isEqualTo(70);
+        assertThat(data(wren).weights())
+                .containsEntry("haul", 70.0)
+                .containsEntry("cost", 100.0)
+                .hasSize(14);
+        assertThat(find(IntegerSlider.class).withTestId("slider-haul").single().getValue())
+                .isEqualTo(70);
     }
 
     @Test
@@ -116,7 +127,10 @@ class WeighViewTests extends SpringBrowserlessTest {
 
         click("make-100");
 
-        assertThat(data(wren).weights().values().stream().mapToDouble(Double::doubleValue).max()).hasValue(100);
+        assertThat(data(wren).weights().values().stream()
+                        .mapToDouble(Double::doubleValue)
+                        .max())
+                .hasValue(100);
     }
 
     @Test
@@ -159,7 +173,8 @@ class WeighViewTests extends SpringBrowserlessTest {
 
     private Paragraph warning(String criterion) {
         return find(Paragraph.class)
-                .withCondition(each -> ("warning-" + criterion).equals(each.getElement().getAttribute("data-testid")))
+                .withCondition(each ->
+                        ("warning-" + criterion).equals(each.getElement().getAttribute("data-testid")))
                 .all()
                 .stream()
                 .findFirst()
@@ -181,11 +196,13 @@ class WeighViewTests extends SpringBrowserlessTest {
         iAm("Ann");
         slide("haul", 83);
         click("done");
-        assertThat(find(Paragraph.class).withTestId("waiting").single().getText()).contains("Bob");
+        assertThat(find(Paragraph.class).withTestId("waiting").single().getText())
+                .contains("Bob");
         assertThat(find(IntegerSlider.class).exists()).isFalse();
 
         iAm("Bob");
-        assertThat(find(IntegerSlider.class).withTestId("slider-haul").single().getValue()).isNotEqualTo(83);
+        assertThat(find(IntegerSlider.class).withTestId("slider-haul").single().getValue())
+                .isNotEqualTo(83);
         assertThat(find(Section.class).withTestId("revealed").exists()).isFalse();
 
         click("done");
