@@ -40,8 +40,8 @@ public final class CatchUp {
         return perspective
                 .smallestChange(rival)
                 .map(change -> sentence(leader, rival, change))
-                .orElseGet(() ->
-                        "No weights at all would let " + name(rival) + " draw level with " + name(leader) + ".");
+                .orElseGet(
+                        () -> "No weights at all would let " + name(rival) + " draw level with " + name(leader) + ".");
     }
 
     private String sentence(int leader, int rival, SmallestChange change) {
@@ -52,8 +52,8 @@ public final class CatchUp {
             return name(rival) + " would draw level with " + name(leader)
                     + " only if nearly all the weight lay where it does not lie now.";
         }
-        return name(rival) + " would draw level with " + name(leader) + " if "
-                + Display.number(100 * change.moved(), 0) + " % of the weight moved: " + moves(change) + ".";
+        return name(rival) + " would draw level with " + name(leader) + " if " + Display.number(100 * change.moved(), 0)
+                + " % of the weight moved: " + moves(change) + ".";
     }
 
     private String moves(SmallestChange change) {

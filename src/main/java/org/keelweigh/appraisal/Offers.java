@@ -9,9 +9,7 @@ import org.keelweigh.cost.Argument;
 import org.keelweigh.cost.CostGroup;
 import org.keelweigh.cost.CostLine;
 import org.keelweigh.cost.OfferPlan;
-import org.keelweigh.decision.ValueFunction;
 import org.keelweigh.decision.acceptability.WeightSample;
-import org.keelweigh.decision.robust.BreakEven;
 import org.keelweigh.shortlist.Display;
 
 /** Works out what to offer for each boat: where it ties with the best other, and how its chances hang on its price. */
@@ -57,7 +55,7 @@ public final class Offers {
         }
         double asking = report.price().value();
         double highest = Math.max(1, asking * HIGHEST_OF_ASKING);
-        Tie tie = tie(boat, asking, highest);
+        Tie tie = PriceTies.tie(outlook.measured(), perspective, boat, highest);
         List<Argument> arguments = arguments(report);
         Optional<OfferPlan> plan = asking <= 0
                 ? Optional.empty()
@@ -70,36 +68,6 @@ public final class Offers {
                                 budgetLeft(report, asking),
                                 faults(report));
         return new BoatOffer.Offer(boat, asking, tie, plan, arguments, curve(boat, asking, highest), report.fair());
-    }
-
-    /** The price at which the boat is worth as much as the best other, by expected values. */
-    private Tie tie(int boat, double asking, double highest) {
-        int cost = outlook.costColumn();
-        double best = Double.NEGATIVE_INFINITY;
-        for (int other = 0; other < perspective.size(); other++) {
-            if (other != boat && !perspective.ruledOut(other)) {
-                best = Math.max(best, perspective.ranking().total(other));
-            }
-        }
-        if (best == Double.NEGATIVE_INFINITY) {
-            return new Tie.NoOther();
-        }
-        BoatReport report = outlook.measured().boats().get(boat);
-        ValueFunction function =
-                outlook.measured().yardsticks().all().get(cost).criterion().valueFunction();
-        double rest = perspective.ranking().total(boat) - perspective.ranking().contribution(boat, cost);
-        double share = perspective.share(cost);
-        double scale = FIVE / (double) outlook.measured().situation().horizonYears();
-        double now = report.cost().presentValue();
-        double slope = report.futures().priceSlope();
-        double toBeat = best;
-        BreakEven found = BreakEven.find(
-                price -> rest + share * function.value((now + slope * (price - asking)) * scale) - toBeat, 0, highest);
-        return switch (found) {
-            case BreakEven.Found(double at) -> new Tie.At(at);
-            case BreakEven.AlwaysAbove above -> new Tie.AtAnyPrice(highest);
-            case BreakEven.AlwaysBelow below -> new Tie.AtNoPrice();
-        };
     }
 
     /** The chance of being best against the price: the same futures and weights at every price, so that it falls smoothly. */

@@ -29,10 +29,10 @@ public final class PriceTies {
      * @param boat its place in the shortlist
      * @param price what it is compared at now
      * @param rival the best other boat; empty when there is none
-     * @param tie where it ties with it; empty for a boat that is ruled out or alone
+     * @param tie where it ties with it; empty for a boat that is ruled out
      * @param sentence the same in words
      */
-    public record PriceTie(int boat, double price, OptionalInt rival, Optional<BreakEven> tie, String sentence) {}
+    public record PriceTie(int boat, double price, OptionalInt rival, Optional<Tie> tie, String sentence) {}
 
     private final Measured measured;
     private final Perspective perspective;
@@ -56,6 +56,11 @@ public final class PriceTies {
         return List.copyOf(all);
     }
 
+    /** Finds the price, up to {@code highest}, at which a boat ties with the best other one. */
+    static Tie tie(Measured measured, Perspective perspective, int boat, double highest) {
+        return new PriceTies(measured, perspective).tie(boat, highest);
+    }
+
     private PriceTie of(int boat) {
         double price = measured.boats().get(boat).price().value();
         OptionalInt rival = bestOther(boat);
@@ -63,17 +68,30 @@ public final class PriceTies {
             return new PriceTie(
                     boat, price, rival, Optional.empty(), name(boat) + " is ruled out, and no price changes that.");
         }
+        Tie tie = tie(boat, Math.max(LEAST_SEARCHED, FARTHEST * price));
+        return new PriceTie(boat, price, rival, Optional.of(tie), sentence(boat, rival, price, tie));
+    }
+
+    private Tie tie(int boat, double highest) {
+        OptionalInt rival = bestOther(boat);
         if (rival.isEmpty()) {
+<<<<<<< HEAD
             return new PriceTie(
                     boat,
                     price,
                     rival,
                     Optional.empty(),
                     "There is no other boat left for " + name(boat) + " to tie with.");
+=======
+            return new Tie.NoOther();
+>>>>>>> part/compare
         }
-        double most = Math.max(LEAST_SEARCHED, FARTHEST * price);
-        BreakEven tie = BreakEven.find(p -> totalAt(boat, p) - total(rival.getAsInt()), 0, most);
-        return new PriceTie(boat, price, rival, Optional.of(tie), sentence(boat, rival.getAsInt(), price, most, tie));
+        double toBeat = perspective.ranking().total(rival.getAsInt());
+        return switch (BreakEven.find(price -> totalAt(boat, price) - toBeat, 0, highest)) {
+            case BreakEven.Found(double at) -> new Tie.At(at);
+            case BreakEven.AlwaysAbove above -> new Tie.AtAnyPrice(highest);
+            case BreakEven.AlwaysBelow below -> new Tie.AtNoPrice();
+        };
     }
 
     private OptionalInt bestOther(int boat) {
@@ -81,10 +99,6 @@ public final class PriceTies {
                 .mapToInt(Integer::intValue)
                 .filter(other -> other != boat && !perspective.ruledOut(other))
                 .findFirst();
-    }
-
-    private double total(int boat) {
-        return perspective.ranking().total(boat);
     }
 
     private double totalAt(int boat, double price) {
@@ -96,22 +110,22 @@ public final class PriceTies {
                 * FIVE_YEARS
                 / measured.situation().horizonYears();
         double change = value.value(cost + perPrice * (price - report.price().value())) - value.value(cost);
-        return total(boat) + perspective.share(column) * change;
+        return perspective.ranking().total(boat) + perspective.share(column) * change;
     }
 
-    private String sentence(int boat, int rival, double price, double most, BreakEven tie) {
+    private String sentence(int boat, OptionalInt rival, double price, Tie tie) {
+        String other = rival.isPresent() ? name(rival.getAsInt()) : "";
         return switch (tie) {
-            case BreakEven.Found(double at) -> found(boat, rival, price, at);
-            case BreakEven.AlwaysAbove above ->
-                name(boat) + " stays ahead of " + name(rival) + " at any price up to " + display.money(most) + ".";
-            case BreakEven.AlwaysBelow below ->
-                name(boat) + " would not catch up with " + name(rival) + " even as a gift.";
+            case Tie.At(double at) ->
+                found(name(boat) + " ties with " + other + " at " + display.money(at), at - price);
+            case Tie.AtAnyPrice(double upTo) ->
+                name(boat) + " stays ahead of " + other + " at any price up to " + display.money(upTo) + ".";
+            case Tie.AtNoPrice none -> name(boat) + " would not catch up with " + other + " even as a gift.";
+            case Tie.NoOther none -> "There is no other boat left for " + name(boat) + " to tie with.";
         };
     }
 
-    private String found(int boat, int rival, double price, double at) {
-        String tie = name(boat) + " ties with " + name(rival) + " at " + display.money(at);
-        double room = at - price;
+    private String found(String tie, double room) {
         if (Math.round(Math.abs(room)) == 0) {
             return tie + ", which is its price now.";
         }

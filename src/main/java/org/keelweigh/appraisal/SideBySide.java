@@ -82,7 +82,12 @@ public final class SideBySide {
     }
 
     private void facts() {
-        figure("Price", "what is asked, or what is usual where nobody asked yet", Family.MONEY, BoatReport::price, display::money);
+        figure(
+                "Price",
+                "what is asked, or what is usual where nobody asked yet",
+                Family.MONEY,
+                BoatReport::price,
+                display::money);
         plain("Cash before the first launch", Family.MONEY, each -> each.cost().dayOne(), display::money);
         figure("Length", "", Family.WATER, each -> each.boat().lengthM(), display::length);
         figure("Beam", "", Family.WATER, each -> each.boat().beamM(), display::breadth);
@@ -108,13 +113,8 @@ public final class SideBySide {
 
     private void plain(
             String label, Family family, ToDoubleFunction<BoatReport> figure, Function<Double, String> write) {
-        List<Double> all =
-                measured.boats().stream().map(figure::applyAsDouble).toList();
-        rows.add(new Row(
-                label,
-                "",
-                family,
-                cells(all.stream().map(write).toList(), all, Direction.LESS_IS_BETTER)));
+        List<Double> all = measured.boats().stream().map(figure::applyAsDouble).toList();
+        rows.add(new Row(label, "", family, cells(all.stream().map(write).toList(), all, Direction.LESS_IS_BETTER)));
     }
 
     private void judged(Yardstick yardstick, int column) {
@@ -142,7 +142,8 @@ public final class SideBySide {
         List<Participant> people = measured.situation().people();
         List<Integer> deciding = IntStream.range(0, people.size())
                 .filter(p -> measured.situation().deciders().contains(people.get(p)))
-                .filter(p -> perspective.person().isEmpty() || people.get(p).id().equals(perspective.person()))
+                .filter(p ->
+                        perspective.person().isEmpty() || people.get(p).id().equals(perspective.person()))
                 .boxed()
                 .toList();
         return yardstick.personal() ? deciding : deciding.subList(0, 1);

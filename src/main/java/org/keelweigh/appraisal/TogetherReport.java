@@ -1,7 +1,5 @@
 package org.keelweigh.appraisal;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -25,7 +23,7 @@ import org.keelweigh.decision.group.Group;
  */
 public record TogetherReport(
         List<Voice> voices,
-        List<Contrast> contrasts,
+        List<Disagreement> contrasts,
         OptionalInt compromise,
         OptionalInt leastRegret,
         OptionalInt borda,
@@ -45,19 +43,6 @@ public record TogetherReport(
      * @param margin points by which it leads for them; empty with fewer than two boats
      */
     public record Voice(String name, OptionalInt leader, OptionalDouble margin) {}
-
-    /**
-     * One criterion on which people differ.
-     *
-     * @param criterion column
-     * @param weights each person's weight, 0 to 1
-     * @param points by how many points it moves two people's comparisons of two boats apart, at most
-     */
-    public record Contrast(int criterion, List<Double> weights, double points) {
-        public Contrast {
-            weights = List.copyOf(weights);
-        }
-    }
 
     /**
      * One boat among several people.
@@ -89,7 +74,7 @@ public record TogetherReport(
         Ranking mean = group.meanWeights();
         return new TogetherReport(
                 voices,
-                contrasts(people),
+                Disagreement.of(people),
                 mean.leader(),
                 group.leastRegret(),
                 group.borda(),
@@ -123,6 +108,7 @@ public record TogetherReport(
         }
         return Group.of(values, weights, ruledOut);
     }
+<<<<<<< HEAD
 
     private static List<Contrast> contrasts(List<Perspective> people) {
         int criteria = people.getFirst().weights().criteria().size();
@@ -154,4 +140,6 @@ public record TogetherReport(
         }
         return most;
     }
+=======
+>>>>>>> part/compare
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.keelweigh.boat.BoatKind;
-import org.keelweigh.shortlist.Facts;
 import org.keelweigh.shortlist.Person;
 
 /** What is shown beside the ranking: the table, the smallest changes, the exchange of money for value, the cart. */
@@ -90,45 +89,19 @@ class ComparisonTests {
 
     @Test
     void hasNoExchangeRateWhereCostHasNoWeight() {
-        Measured measured = Samples.measured(
-                List.of(Samples.person("Ann", "speed")), Samples.priced("One", BoatKind.CANOE, 100));
+        Measured measured =
+                Samples.measured(List.of(Samples.person("Ann", "speed")), Samples.priced("One", BoatKind.CANOE, 100));
 
         assertThat(TradeOff.moneyPerPoint(measured, measured.perspectives().getFirst()))
                 .isEmpty();
     }
 
     @Test
-    void namesTheNextCheckOfTheLeader() {
-        NextStep step = NextStep.of(ALIKE, Samples.perspective(ALIKE, new double[][] {{10}, {90}, {20}}))
-                .orElseThrow();
-
-        assertThat(step.boat()).isEqualTo(1);
-        assertThat(step.sentence()).startsWith("Next, check this on B: ").contains("minutes");
-    }
-
-    @Test
     void findsOneCartForTheBoatsThatCanWin() {
-        Measured measured = Samples.measured(
-                List.of(), Samples.priced("One", BoatKind.SIT_ON_TOP, 500), Samples.stopped("Ruined"));
+        Measured measured =
+                Samples.measured(List.of(), Samples.priced("One", BoatKind.SIT_ON_TOP, 500), Samples.stopped("Ruined"));
 
         assertThat(measured.oneCart(Samples.CATALOGUES.haul()).reason()).contains("this boat");
-    }
-
-    @Test
-    void keepsTheMeasuredBoatsWhenOnlyWeightsChange() {
-        Person ann = Samples.person("Ann", "lift");
-        Facts before = Samples.facts(
-                List.of(ann), Samples.priced("One", BoatKind.CANOE, 500), Samples.priced("Two", BoatKind.SIT_INSIDE, 500));
-        Measured measured = new Appraiser(Samples.CATALOGUES).measure(before, 2026);
-        Person changed = new Person(
-                ann.id(), Samples.LIST, 1, Samples.person("Ann", "cost").data());
-        Facts after = new Facts(before.shortlist(), List.of(changed), before.candidates());
-
-        Measured reweighed = measured.reweighed(after);
-
-        assertThat(reweighed.boats()).isEqualTo(measured.boats());
-        assertThat(reweighed.facts()).isEqualTo(after);
-        assertThat(reweighed.perspectives().getFirst().weights().share("cost")).isEqualTo(1);
     }
 
     @Test

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.keelweigh.boat.BoatKind;
-import org.keelweigh.decision.robust.BreakEven;
 
 class PriceTiesTests {
 
@@ -24,7 +23,7 @@ class PriceTiesTests {
                 Samples.priced("One", BoatKind.SIT_ON_TOP, 500),
                 Samples.priced("Other", BoatKind.SIT_ON_TOP, 800));
         PriceTies.PriceTie tie = ties(before).get(1);
-        double at = ((BreakEven.Found) tie.tie().orElseThrow()).at();
+        double at = ((Tie.At) tie.tie().orElseThrow()).price();
         Measured after = Samples.measured(
                 List.of(),
                 Samples.priced("One", BoatKind.SIT_ON_TOP, 500),
@@ -47,7 +46,7 @@ class PriceTiesTests {
 
         assertThat(ties(measured).getFirst().tie()).isEmpty();
         assertThat(ties(measured).getFirst().sentence()).contains("ruled out");
-        assertThat(ties(measured).getLast().rival()).isEmpty();
+        assertThat(ties(measured).getLast().tie()).get().isInstanceOf(Tie.NoOther.class);
     }
 
     @Test
@@ -57,9 +56,9 @@ class PriceTiesTests {
                 Samples.priced("Fast", BoatKind.CANOE, 900),
                 Samples.priced("Slow", BoatKind.SIT_ON_TOP, 900));
 
-        assertThat(ties(measured).getFirst().tie()).get().isInstanceOf(BreakEven.AlwaysAbove.class);
+        assertThat(ties(measured).getFirst().tie()).get().isInstanceOf(Tie.AtAnyPrice.class);
         assertThat(ties(measured).getFirst().sentence()).contains("stays ahead");
-        assertThat(ties(measured).getLast().tie()).get().isInstanceOf(BreakEven.AlwaysBelow.class);
+        assertThat(ties(measured).getLast().tie()).get().isInstanceOf(Tie.AtNoPrice.class);
         assertThat(ties(measured).getLast().sentence()).contains("as a gift");
     }
 }

@@ -26,7 +26,8 @@ class TogetherReportTests {
         assertThat(report.voices().get(0).leader()).hasValue(0);
         assertThat(report.voices().get(1).leader()).hasValue(1);
         assertThat(report.contrasts().subList(0, 2))
-                .extracting(each -> couple().yardsticks().all().get(each.criterion()).id())
+                .extracting(each ->
+                        couple().yardsticks().all().get(each.criterion()).id())
                 .containsExactlyInAnyOrder("lift", "cost");
         assertThat(report.contrasts().getLast().points()).isZero();
     }
@@ -37,8 +38,7 @@ class TogetherReportTests {
         TogetherReport report = TogetherReport.of(couple).orElseThrow();
         Perspective together = couple.perspectives().getFirst();
 
-        assertThat(report.compromise())
-                .hasValue(together.ranking().leader().orElseThrow());
+        assertThat(report.compromise()).hasValue(together.ranking().leader().orElseThrow());
         for (int boat = 0; boat < 2; boat++) {
             double mean = report.shares().get(boat).totals().stream()
                     .mapToDouble(Double::doubleValue)
@@ -58,13 +58,14 @@ class TogetherReportTests {
         assertThat(report.shares().get(0).largestRegret()).isCloseTo(bens, within(1e-9));
         assertThat(report.shares().get(1).largestRegret()).isCloseTo(anns, within(1e-9));
         assertThat(report.leastRegret()).hasValue(bens < anns ? 0 : 1);
-        assertThat(report.shares()).allSatisfy(each -> assertThat(each.bordaPoints()).isEqualTo(1));
+        assertThat(report.shares())
+                .allSatisfy(each -> assertThat(each.bordaPoints()).isEqualTo(1));
     }
 
     @Test
     void hasNothingToSayAboutOneDecider() {
-        Measured single = Samples.measured(
-                List.of(Samples.person("Ann", "cost")), Samples.priced("Only", BoatKind.CANOE, 500));
+        Measured single =
+                Samples.measured(List.of(Samples.person("Ann", "cost")), Samples.priced("Only", BoatKind.CANOE, 500));
 
         assertThat(TogetherReport.of(single)).isEmpty();
     }

@@ -15,7 +15,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.keelweigh.appraisal.Answer;
 import org.keelweigh.appraisal.Answers;
-import org.keelweigh.appraisal.NextStep;
+import org.keelweigh.appraisal.NextChecks;
 import org.keelweigh.ui.shell.Places;
 
 /** The answer in words: which boat, why, three figures, what would change it and what to do next. */
@@ -27,9 +27,7 @@ class AnswerStrip extends Section implements Part {
     private final Div figures = new Div();
     private final Div changes = new Div();
     private final Paragraph next = new Paragraph();
-    private transient @Nullable Told shown;
-
-    private record Told(Answer answer, Optional<NextStep> next) {}
+    private transient @Nullable Answer shown;
 
     AnswerStrip() {
         setId("answer");
@@ -46,14 +44,13 @@ class AnswerStrip extends Section implements Part {
     }
 
     @Override
-    public void show(Outlook outlook) {
-        Answer answer = Answers.of(outlook.measured(), outlook.perspective());
-        Optional<NextStep> step = NextStep.of(outlook.measured(), outlook.perspective());
-        Told told = new Told(answer, step);
-        if (told.equals(shown)) {
+    public void show(Glance glance) {
+        Answer answer =
+                Answers.of(glance.measured(), glance.perspective(), Optional.of(glance.confidence()), Optional.empty());
+        if (answer.equals(shown)) {
             return;
         }
-        shown = told;
+        shown = answer;
         headline.setText(answer.headline());
         strength.setText(words(answer.strength()));
         strength.getElement().setAttribute("data-tone", tone(answer.strength()));
@@ -62,8 +59,23 @@ class AnswerStrip extends Section implements Part {
         answer.sentences().forEach(each -> sentences.add(new Paragraph(each)));
         showFigures(answer.figures());
         showChanges(answer.changes());
+    }
+
+    /** Says that the next check is being worked out. */
+    void awaitNext() {
+        next.setText("Working out what to check next…");
+    }
+
+    /** Says what to check next, and leads there. */
+    void showNext(Glance glance, NextChecks checks) {
         next.removeAll();
-        step.ifPresent(each -> showNext(outlook, each));
+        next.add(new Span(checks.sentence() + " "));
+        checks.visit().stream()
+                .findFirst()
+                .ifPresent(first -> next.add(new Anchor(
+                        Places.visit(
+                                glance.shortlist(), glance.boat(first.boat()).id()),
+                        "Go and look at " + glance.name(first.boat()))));
     }
 
     private void showFigures(List<Answer.KeyFigure> all) {
@@ -92,13 +104,6 @@ class AnswerStrip extends Section implements Part {
             changes.add(list);
         }
         changes.setVisible(figures.isVisible());
-    }
-
-    private void showNext(Outlook outlook, NextStep step) {
-        Anchor visit = new Anchor(
-                Places.visit(outlook.shortlist(), outlook.boat(step.boat()).id()),
-                "Go and look at " + outlook.name(step.boat()));
-        next.add(new Span(step.sentence() + " "), visit);
     }
 
     private static String words(Answer.Strength strength) {

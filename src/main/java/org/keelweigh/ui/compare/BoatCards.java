@@ -27,26 +27,26 @@ class BoatCards extends Section implements Part {
     }
 
     @Override
-    public void show(Outlook outlook) {
+    public void show(Glance glance) {
         list.removeAll();
-        outlook.order().forEach(place -> list.add(card(outlook, place)));
+        glance.order().forEach(place -> list.add(card(glance, place)));
     }
 
-    private static ListItem card(Outlook outlook, int place) {
-        BoatReport boat = outlook.boat(place);
-        Display display = outlook.display();
-        Anchor name = new Anchor(Places.boat(outlook.shortlist(), boat.id(), "facts"), boat.name());
+    private static ListItem card(Glance glance, int place) {
+        BoatReport boat = glance.boat(place);
+        Display display = glance.display();
+        Anchor name = new Anchor(Places.boat(glance.shortlist(), boat.id(), "facts"), boat.name());
         H3 heading = new H3(name);
-        Paragraph verdict = new Paragraph(verdict(outlook, place));
+        Paragraph verdict = new Paragraph(verdict(glance, place));
         DescriptionList figures = new DescriptionList();
-        int risk = outlook.measured().yardsticks().column(Measure.WALK_RISK);
+        int risk = glance.measured().yardsticks().column(Measure.WALK_RISK);
         pair(
                 figures,
                 "Price",
                 display.money(boat.price().value()) + (boat.price().isAssumed() ? " (assumed)" : ""));
         pair(
                 figures,
-                outlook.measured().situation().horizonYears() + "-year cost",
+                glance.measured().situation().horizonYears() + "-year cost",
                 display.money(boat.cost().presentValue()));
         pair(
                 figures,
@@ -62,13 +62,13 @@ class BoatCards extends Section implements Part {
         return card;
     }
 
-    private static String verdict(Outlook outlook, int place) {
-        return outlook.boat(place)
+    private static String verdict(Glance glance, int place) {
+        return glance.boat(place)
                 .ruledOutBy()
                 .map(Ruling::reason)
                 .map(reason -> "Ruled out: " + reason)
-                .orElseGet(() -> "Number " + outlook.perspective().ranking().rank(place) + ", "
-                        + Display.number(outlook.perspective().ranking().total(place), 0) + " of 100 points.");
+                .orElseGet(() -> "Number " + glance.perspective().ranking().rank(place) + ", "
+                        + Display.number(glance.perspective().ranking().total(place), 0) + " of 100 points.");
     }
 
     private static void pair(DescriptionList figures, String label, String value) {

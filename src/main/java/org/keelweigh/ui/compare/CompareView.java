@@ -20,6 +20,7 @@ import org.keelweigh.shortlist.FactsChanged;
 import org.keelweigh.shortlist.PersonId;
 import org.keelweigh.shortlist.ShortlistEditing;
 import org.keelweigh.shortlist.ShortlistId;
+import org.keelweigh.ui.shell.Background;
 import org.keelweigh.ui.shell.FactsFeed;
 import org.keelweigh.ui.shell.Places;
 import org.keelweigh.ui.shell.ShortlistPage;
@@ -34,12 +35,14 @@ public class CompareView extends ShortlistPage implements AfterNavigationObserve
     private static final String AS = "as";
 
     private final transient AppraisalService appraisal;
+    private final transient Background background;
     private @Nullable Dashboard dashboard;
     private transient @Nullable Display display;
 
-    CompareView(ShortlistEditing editing, FactsFeed feed, AppraisalService appraisal) {
+    CompareView(ShortlistEditing editing, FactsFeed feed, AppraisalService appraisal, Background background) {
         super(editing, feed);
         this.appraisal = appraisal;
+        this.background = background;
         addClassName("kw-compare");
     }
 
@@ -57,7 +60,7 @@ public class CompareView extends ShortlistPage implements AfterNavigationObserve
             dashboard = null;
             add(new EmptyCompare(facts, this::addBoat));
         } else {
-            Dashboard fresh = new Dashboard(appraisal, editing(), facts, this::addBoat, this::chosen);
+            Dashboard fresh = new Dashboard(appraisal, editing(), background, facts, this::addBoat, this::chosen);
             dashboard = fresh;
             add(fresh);
         }

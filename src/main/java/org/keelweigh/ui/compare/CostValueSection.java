@@ -29,71 +29,71 @@ class CostValueSection extends Fold implements Part {
     }
 
     @Override
-    public void show(Outlook outlook) {
-        picture.setData(data(outlook));
+    public void show(Glance glance) {
+        picture.setData(data(glance));
         note.setText(
-                "A cost could be anywhere along its line: 8 times in 10 it stays within. " + tradeOffWords(outlook));
+                "A cost could be anywhere along its line: 8 times in 10 it stays within. " + tradeOffWords(glance));
     }
 
-    private static String tradeOffWords(Outlook outlook) {
-        OptionalDouble worth = TradeOff.moneyPerPoint(outlook.measured(), outlook.perspective());
+    private static String tradeOffWords(Glance glance) {
+        OptionalDouble worth = TradeOff.moneyPerPoint(glance.measured(), glance.perspective());
         return worth.isEmpty()
                 ? ""
                 : "By these weights one more point of everything else is worth "
-                        + outlook.display().money(worth.getAsDouble()) + " over the years.";
+                        + glance.display().money(worth.getAsDouble()) + " over the years.";
     }
 
-    static CostValueData data(Outlook outlook) {
-        int column = outlook.measured().yardsticks().column(Measure.COST);
-        double[] costs = outlook.measured().boats().stream()
+    static CostValueData data(Glance glance) {
+        int column = glance.measured().yardsticks().column(Measure.COST);
+        double[] costs = glance.measured().boats().stream()
                 .mapToDouble(each -> each.cost().presentValue())
                 .toArray();
-        double[] worth = outlook.perspective().worthBeside(column);
-        Frontier frontier = outlook.perspective().frontier(column, costs);
-        int years = outlook.measured().situation().horizonYears();
+        double[] worth = glance.perspective().worthBeside(column);
+        Frontier frontier = glance.perspective().frontier(column, costs);
+        int years = glance.measured().situation().horizonYears();
         return new CostValueData(
-                summary(outlook, frontier),
-                years + "-year cost, " + outlook.display().currency(),
+                summary(glance, frontier),
+                years + "-year cost, " + glance.display().currency(),
                 "value apart from cost, points",
                 IntStream.range(0, costs.length)
-                        .mapToObj(place -> point(outlook, frontier, place, costs[place], worth[place]))
+                        .mapToObj(place -> point(glance, frontier, place, costs[place], worth[place]))
                         .toList(),
-                tradeOff(outlook));
+                tradeOff(glance));
     }
 
-    private static CostValueData.Point point(Outlook outlook, Frontier frontier, int place, double cost, double worth) {
+    private static CostValueData.Point point(Glance glance, Frontier frontier, int place, double cost, double worth) {
         return new CostValueData.Point(
-                outlook.id(place),
-                outlook.name(place),
-                Looks.money(cost, outlook.display()),
+                glance.id(place),
+                glance.name(place),
+                Looks.money(cost, glance.display()),
                 Looks.points(worth),
-                standing(outlook, frontier, place),
-                Looks.cost(outlook.boat(place), outlook.display()),
+                standing(glance, frontier, place),
+                Looks.cost(glance.boat(place), glance.display()),
                 null);
     }
 
-    private static Standing standing(Outlook outlook, Frontier frontier, int place) {
-        if (outlook.perspective().ruledOut(place)) {
+    private static Standing standing(Glance glance, Frontier frontier, int place) {
+        if (glance.perspective().ruledOut(place)) {
             return Standing.RULED_OUT;
         }
-        if (outlook.perspective().ranking().leader().orElse(-1) == place) {
+        if (glance.perspective().ranking().leader().orElse(-1) == place) {
             return Standing.LEADER;
         }
         return frontier.pareto().contains(place) ? Standing.FRONTIER : Standing.DOMINATED;
     }
 
-    private static CostValueData.@Nullable TradeOff tradeOff(Outlook outlook) {
-        OptionalDouble worth = TradeOff.moneyPerPoint(outlook.measured(), outlook.perspective());
+    private static CostValueData.@Nullable TradeOff tradeOff(Glance glance) {
+        OptionalDouble worth = TradeOff.moneyPerPoint(glance.measured(), glance.perspective());
         return worth.isEmpty()
                 ? null
                 : new CostValueData.TradeOff(
                         worth.getAsDouble(),
-                        "one point is worth " + outlook.display().money(worth.getAsDouble()));
+                        "one point is worth " + glance.display().money(worth.getAsDouble()));
     }
 
-    private static String summary(Outlook outlook, Frontier frontier) {
+    private static String summary(Glance glance, Frontier frontier) {
         String names = frontier.pareto().stream()
-                .map(outlook::name)
+                .map(glance::name)
                 .reduce((a, b) -> a + ", " + b)
                 .orElse("none of them");
         return "Nothing here is both cheaper and better than " + names + ".";

@@ -1,32 +1,27 @@
 package org.keelweigh.ui.compare;
 
+import com.vaadin.flow.component.AttachEvent;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
-import java.util.function.UnaryOperator;
 import org.keelweigh.appraisal.AppraisalService;
 import org.keelweigh.appraisal.BoatReport;
 import org.keelweigh.appraisal.Perspective;
-import org.keelweigh.appraisal.Ruling;
 import org.keelweigh.appraisal.WeightSet;
-import org.keelweigh.shortlist.Candidate;
 import org.keelweigh.shortlist.CandidateData;
-import org.keelweigh.shortlist.CandidateId;
+import org.keelweigh.shortlist.Display;
 import org.keelweigh.shortlist.Facts;
-import org.keelweigh.shortlist.Person;
-import org.keelweigh.shortlist.PersonData;
 import org.keelweigh.shortlist.PersonId;
 import org.keelweigh.shortlist.ShortlistEditing;
 import org.keelweigh.shortlist.ShortlistId;
 import org.keelweigh.ui.chart.BoatChart;
+import org.keelweigh.ui.shell.Background;
 import org.keelweigh.ui.shell.Undo;
-import org.keelweigh.ui.shell.Visitor;
 
 /**
  * The whole comparison of two or more boats. Facts are measured once; while a slider moves, only what follows from the weights
@@ -35,9 +30,12 @@ import org.keelweigh.ui.shell.Visitor;
 class Dashboard extends Div implements MattersSection.Listener {
 
     private final transient AppraisalService appraisal;
-    private final transient ShortlistEditing editing;
+    private final transient Edits edits;
+    private final transient Advice advice;
     private final transient BiConsumer<ShortlistId, Optional<PersonId>> chosen;
     private final RadioButtonGroup<Optional<PersonId>> chooser = new RadioButtonGroup<>();
+    private final AnswerStrip answer = new AnswerStrip();
+    private final CheckSection checks = new CheckSection();
     private final MattersSection matters;
     private final transient List<Part> live;
     private final transient List<Part> settled;
@@ -47,39 +45,42 @@ class Dashboard extends Div implements MattersSection.Listener {
     Dashboard(
             AppraisalService appraisal,
             ShortlistEditing editing,
+            Background background,
             Facts facts,
             Consumer<CandidateData> add,
             BiConsumer<ShortlistId, Optional<PersonId>> chosen) {
         this.appraisal = appraisal;
-        this.editing = editing;
+        this.edits = new Edits(editing, facts.shortlist().id(), this::refresh);
+        this.advice = new Advice(appraisal, background);
         this.chosen = chosen;
         weighing = Weighing.of(appraisal.measure(facts), Optional.empty());
         atFirst = weighing.points();
-        matters = new MattersSection(
-                weighing.measured().yardsticks(), weighing.outlook().display(), this);
-        AnswerStrip answer = new AnswerStrip();
+        Display display = Display.of(facts.shortlist());
+        matters = new MattersSection(weighing.measured().yardsticks(), display, this);
         BoatCards cards = new BoatCards();
         ValueSection value = new ValueSection();
         StripSection strips = new StripSection();
         CostValueSection costValue = new CostValueSection();
         MoneySection money = new MoneySection();
+        SureSection sure = new SureSection();
+        YearsSection years = new YearsSection();
         LaunchSection launch = new LaunchSection(appraisal.catalogues().haul());
-        SideBySideSection side = new SideBySideSection(this::remove);
+        SideBySideSection side = new SideBySideSection(edits::remove);
         WhySection why = new WhySection();
         FirmnessSection firmness = new FirmnessSection();
         TieSection ties = new TieSection();
         TogetherSection together = new TogetherSection();
-        RulingsSection rulings = new RulingsSection(this::lift);
-        live = List.of(answer, value, strips, costValue, why);
-        settled = List.of(cards, money, launch, side, firmness, ties, together, rulings);
-        choosable(why, value.bars(), costValue.picture(), money.build(), launch.drawing());
+        RulingsSection rulings = new RulingsSection(edits::lift);
+        live = List.of(answer, value, strips, costValue, sure, why);
+        settled = List.of(cards, money, years, launch, side, firmness, ties, together, rulings);
+        choosable(why, value.bars(), costValue.picture(), money.build(), launch.drawing(), sure.shares(), years.fan());
         prepareChooser();
         Fold more = new Fold("Add another boat");
-        more.put(new AddBoat(weighing.outlook().display(), add));
+        more.put(new AddBoat(display, add));
         Div bars = column(value, strips);
         bars.addClassName("kw-beside-sliders");
-        add(chooser, answer, cards, pair(bars, matters), pair(costValue, money), launch, side);
-        add(pair(why, column(firmness, ties)), together, rulings, more);
+        add(chooser, answer, cards, pair(bars, matters), pair(costValue, money), pair(sure, checks), launch, side);
+        add(pair(column(why, ties), firmness), pair(years, together), rulings, more);
         addClassName("kw-stack");
         offerPerspectives();
         showAll();
@@ -114,7 +115,7 @@ class Dashboard extends Div implements MattersSection.Listener {
         chooser.addValueChangeListener(change -> {
             if (change.isFromClient() && change.getValue() != null) {
                 look(change.getValue());
-                chosen.accept(shortlist(), change.getValue());
+                chosen.accept(weighing.measured().facts().shortlist().id(), change.getValue());
             }
         });
     }
@@ -126,6 +127,11 @@ class Dashboard extends Div implements MattersSection.Listener {
                 person -> weighing.measured().perspective(person).name());
         chooser.setValue(weighing.stated().person());
         chooser.setVisible(all.size() > 1);
+    }
+
+    @Override
+    protected void onAttach(AttachEvent event) {
+        advise();
     }
 
     /** Looks through one person's eyes, or everybody's. */
@@ -148,22 +154,46 @@ class Dashboard extends Div implements MattersSection.Listener {
         showAll();
     }
 
-    private void showAll() {
-        showLive();
-        showSettled();
+    private void refresh() {
+        edits.facts().ifPresent(this::update);
     }
 
-    private void showLive() {
-        Outlook outlook = weighing.outlook();
-        live.forEach(each -> each.show(outlook));
+    private Glance glance() {
+        Perspective perspective = weighing.perspective();
+        return new Glance(
+                weighing.measured(),
+                perspective,
+                appraisal.outlook(weighing.measured().facts()).confidence(perspective));
+    }
+
+    private void showAll() {
+        showSettled(showLive());
+    }
+
+    private Glance showLive() {
+        Glance glance = glance();
+        live.forEach(each -> each.show(glance));
         boolean returnable =
                 weighing.together() ? weighing.moved() : !weighing.points().equals(atFirst);
-        matters.show(weighing, outlook.perspective(), explained(), returnable);
+        matters.show(weighing, glance.perspective(), explained(), returnable);
+        return glance;
     }
 
-    private void showSettled() {
-        Outlook outlook = weighing.outlook();
-        settled.forEach(each -> each.show(outlook));
+    private void showSettled(Glance glance) {
+        settled.forEach(each -> each.show(glance));
+        advise();
+    }
+
+    private void advise() {
+        getUI().ifPresent(ui -> {
+            Glance glance = glance();
+            answer.awaitNext();
+            checks.await();
+            advice.ask(ui, glance, found -> {
+                answer.showNext(glance, found);
+                checks.show(glance, found);
+            });
+        });
     }
 
     private String explained() {
@@ -186,9 +216,12 @@ class Dashboard extends Div implements MattersSection.Listener {
     @Override
     public void released() {
         if (weighing.together() || !weighing.moved()) {
-            showSettled();
+            showSettled(glance());
         } else {
-            save(weighing.points());
+            edits.save(
+                    weighing.stated().person().flatMap(weighing.measured().facts()::person),
+                    weighing.stated().name(),
+                    weighing.points());
         }
     }
 
@@ -216,63 +249,5 @@ class Dashboard extends Div implements MattersSection.Listener {
         weighing = weighing.withPoints(points);
         showLive();
         released();
-    }
-
-    private void save(Map<String, Double> points) {
-        UnaryOperator<PersonData> change = data -> data.withWeights(new TreeMap<>(points));
-        Optional<Person> seen =
-                weighing.stated().person().flatMap(weighing.measured().facts()::person);
-        if (seen.isPresent()) {
-            Person person = seen.get();
-            Person edited = new Person(person.id(), person.shortlist(), person.version(), change.apply(person.data()));
-            SaveNote.kept(
-                    editing.save(edited, Visitor.name()),
-                    "the points of " + person.data().name());
-        } else {
-            editing.add(
-                    shortlist(), change.apply(PersonData.named(weighing.stated().name())), Visitor.name());
-        }
-        refresh();
-    }
-
-    private void lift(BoatReport boat, Ruling ruling, String reason) {
-        String before = ruling.lifted().orElse("");
-        if (lift(boat.id(), ruling, reason)) {
-            String done = reason.isBlank()
-                    ? boat.name() + " is ruled out again."
-                    : boat.name() + " stays in, for the reason you wrote.";
-            Undo.offer(done, () -> lift(boat.id(), ruling, before));
-        }
-    }
-
-    private boolean lift(CandidateId boat, Ruling ruling, String reason) {
-        Optional<Candidate> seen = editing.facts(shortlist()).flatMap(facts -> facts.candidate(boat));
-        boolean kept = seen.isPresent()
-                && SaveNote.kept(
-                        editing.save(
-                                new Candidate(
-                                        boat,
-                                        shortlist(),
-                                        seen.get().version(),
-                                        seen.get()
-                                                .data()
-                                                .withLifted(ruling.rule().code(), reason)),
-                                Visitor.name()),
-                        reason);
-        refresh();
-        return kept;
-    }
-
-    private void remove(BoatReport boat) {
-        editing.delete(boat.id(), Visitor.name());
-        Undo.offer(boat.name() + " was removed.", () -> editing.restore(boat.id(), Visitor.name()));
-    }
-
-    private void refresh() {
-        editing.facts(shortlist()).ifPresent(this::update);
-    }
-
-    private ShortlistId shortlist() {
-        return weighing.outlook().shortlist();
     }
 }

@@ -28,16 +28,16 @@ class FirmnessSection extends Fold implements Part {
     }
 
     @Override
-    public void show(Outlook outlook) {
+    public void show(Glance glance) {
         rivals.removeAll();
-        List<String> sentences = CatchUp.of(outlook.measured(), outlook.perspective());
+        List<String> sentences = CatchUp.of(glance.measured(), glance.perspective());
         sentences.forEach(each -> rivals.add(new ListItem(each)));
         if (sentences.isEmpty()) {
             rivals.add(new ListItem("There is no rival left to draw level."));
         }
         voices.removeAll();
-        List<SecondOpinions.Voice> all = SecondOpinions.of(outlook.measured(), outlook.perspective());
-        all.forEach(each -> voices.add(told(outlook, each)));
+        List<SecondOpinions.Voice> all = SecondOpinions.of(glance.measured(), glance.perspective());
+        all.forEach(each -> voices.add(told(glance, each)));
         voices.add(
                 new Paragraph(
                         all.isEmpty()
@@ -45,11 +45,11 @@ class FirmnessSection extends Fold implements Part {
                                 : "These methods can reorder boats when one joins the list, so they are asked but do not decide."));
     }
 
-    private static Div told(Outlook outlook, SecondOpinions.Voice voice) {
+    private static Div told(Glance glance, SecondOpinions.Voice voice) {
         Span tag = new Span(voice.sameLeader() ? "agrees" : "differs");
         tag.addClassName("kw-tag");
         tag.getElement().setAttribute("data-tone", voice.sameLeader() ? "good" : "warn");
-        String order = voice.order().stream().map(outlook::name).collect(Collectors.joining(", "));
+        String order = voice.order().stream().map(glance::name).collect(Collectors.joining(", "));
         String agreement = voice.agreement().isPresent()
                 ? " Agreement of the two orders (Kendall's tau-b, from −1 to 1): "
                         + Display.number(voice.agreement().getAsDouble(), 2) + "."

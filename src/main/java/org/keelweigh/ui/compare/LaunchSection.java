@@ -55,17 +55,17 @@ class LaunchSection extends Fold implements Part {
     }
 
     @Override
-    public void show(Outlook outlook) {
-        if (shown.equals(outlook.measured().boats())) {
+    public void show(Glance glance) {
+        if (shown.equals(glance.measured().boats())) {
             return;
         }
-        shown = outlook.measured().boats();
-        oneCart.setText(outlook.measured().oneCart(catalogue).reason());
-        Optional<CartDrawingData> data = data(outlook);
+        shown = glance.measured().boats();
+        oneCart.setText(glance.measured().oneCart(catalogue).reason());
+        Optional<CartDrawingData> data = data(glance);
         data.ifPresent(drawing::setData);
         drawing.setVisible(data.isPresent());
         words.removeAll();
-        outlook.measured().boats().forEach(each -> words.add(told(each, outlook.display())));
+        glance.measured().boats().forEach(each -> words.add(told(each, glance.display())));
     }
 
     private static Div told(BoatReport boat, Display display) {
@@ -114,9 +114,9 @@ class LaunchSection extends Fold implements Part {
         return tag;
     }
 
-    static Optional<CartDrawingData> data(Outlook outlook) {
-        List<Scene> scenes = outlook.measured().boats().stream()
-                .flatMap(each -> scene(each, outlook.display()).stream())
+    static Optional<CartDrawingData> data(Glance glance) {
+        List<Scene> scenes = glance.measured().boats().stream()
+                .flatMap(each -> scene(each, glance.display()).stream())
                 .toList();
         if (scenes.isEmpty()) {
             return Optional.empty();

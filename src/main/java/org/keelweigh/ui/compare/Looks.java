@@ -23,7 +23,7 @@ final class Looks {
     /** Rounding of sums may leave the scale by a hair. */
     static Figure points(double value) {
         double within = Math.clamp(value, 0, 100);
-        return new Figure(within, Outlook.points(within));
+        return new Figure(within, Glance.points(within));
     }
 
     static Figure money(double amount, Display display) {

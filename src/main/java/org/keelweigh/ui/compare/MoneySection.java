@@ -30,24 +30,24 @@ class MoneySection extends Fold implements Part {
     }
 
     @Override
-    public void show(Outlook outlook) {
-        int years = outlook.measured().situation().horizonYears();
+    public void show(Glance glance) {
+        int years = glance.measured().situation().horizonYears();
         rename(years == 5 ? "Five years of money" : years + " years of money");
-        build.setData(data(outlook));
+        build.setData(data(glance));
     }
 
-    static CostBuildData data(Outlook outlook) {
-        List<CostBuildData.Boat> boats = outlook.measured().boats().stream()
-                .map(each -> boat(each, outlook.display()))
+    static CostBuildData data(Glance glance) {
+        List<CostBuildData.Boat> boats = glance.measured().boats().stream()
+                .map(each -> boat(each, glance.display()))
                 .toList();
         String cheapest = boats.stream()
                 .min(Comparator.comparingDouble(each -> each.net().value()))
                 .map(each -> each.name() + " costs least: " + each.net().label())
                 .orElse("");
-        int years = outlook.measured().situation().horizonYears();
+        int years = glance.measured().situation().horizonYears();
         return new CostBuildData(
                 cheapest + " over " + years + " years.",
-                "cost over " + years + " years, " + outlook.display().currency(),
+                "cost over " + years + " years, " + glance.display().currency(),
                 GROUPS.stream().map(CostGroup::label).toList(),
                 boats);
     }

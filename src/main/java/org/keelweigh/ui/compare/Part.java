@@ -1,7 +1,7 @@
 package org.keelweigh.ui.compare;
 
-/** A part of the page that shows an outlook, again and again without being built anew. */
+/** A part of the page that shows an glance, again and again without being built anew. */
 interface Part {
 
-    void show(Outlook outlook);
+    void show(Glance glance);
 }

@@ -38,13 +38,13 @@ class RulingsSection extends Fold implements Part {
     }
 
     @Override
-    public void show(Outlook outlook) {
-        if (shown.equals(outlook.measured().boats())) {
+    public void show(Glance glance) {
+        if (shown.equals(glance.measured().boats())) {
             return;
         }
-        shown = outlook.measured().boats();
+        shown = glance.measured().boats();
         list.removeAll();
-        for (BoatReport boat : outlook.measured().boats()) {
+        for (BoatReport boat : glance.measured().boats()) {
             boat.rulings().forEach(ruling -> list.add(told(boat, ruling)));
         }
         setVisible(list.getComponentCount() > 0);

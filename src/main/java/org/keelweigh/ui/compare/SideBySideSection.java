@@ -36,24 +36,24 @@ class SideBySideSection extends Fold implements Part {
     }
 
     @Override
-    public void show(Outlook outlook) {
+    public void show(Glance glance) {
         table.removeHead();
         table.removeBody();
-        table.getHead().add(head(outlook));
-        for (SideBySide.Row row : SideBySide.of(outlook.measured(), outlook.perspective())) {
-            table.getBody().add(row(outlook, row));
+        table.getHead().add(head(glance));
+        for (SideBySide.Row row : SideBySide.of(glance.measured(), glance.perspective())) {
+            table.getBody().add(row(glance, row));
         }
     }
 
-    private NativeTableRow head(Outlook outlook) {
+    private NativeTableRow head(Glance glance) {
         NativeTableRow head = new NativeTableRow(heading("col", new Span("Measure")));
-        outlook.order().forEach(place -> head.add(heading("col", boat(outlook, place))));
+        glance.order().forEach(place -> head.add(heading("col", boat(glance, place))));
         return head;
     }
 
-    private Div boat(Outlook outlook, int place) {
-        BoatReport report = outlook.boat(place);
-        Anchor name = new Anchor(Places.boat(outlook.shortlist(), report.id(), "facts"), report.name());
+    private Div boat(Glance glance, int place) {
+        BoatReport report = glance.boat(place);
+        Anchor name = new Anchor(Places.boat(glance.shortlist(), report.id(), "facts"), report.name());
         Div cell = new Div(name);
         if (report.ruledOut()) {
             Span tag = new Span("ruled out");
@@ -70,7 +70,7 @@ class SideBySideSection extends Fold implements Part {
         return cell;
     }
 
-    private static NativeTableRow row(Outlook outlook, SideBySide.Row row) {
+    private static NativeTableRow row(Glance glance, SideBySide.Row row) {
         Span label = new Span(row.label());
         Span family = new Span(row.family().label());
         family.addClassName("kw-soft");
@@ -79,7 +79,7 @@ class SideBySideSection extends Fold implements Part {
             heading.getElement().setAttribute("title", row.meaning());
         }
         NativeTableRow cells = new NativeTableRow(heading);
-        outlook.order().forEach(place -> cells.add(cell(row.cells().get(place))));
+        glance.order().forEach(place -> cells.add(cell(row.cells().get(place))));
         return cells;
     }
 

@@ -26,21 +26,21 @@ class StripSection extends Fold implements Part {
     }
 
     @Override
-    public void show(Outlook outlook) {
-        List<WeightStability> stability = outlook.perspective().stability();
+    public void show(Glance glance) {
+        List<WeightStability> stability = glance.perspective().stability();
         setVisible(!stability.isEmpty());
         if (!stability.isEmpty()) {
-            strips.setData(data(outlook, stability));
+            strips.setData(data(glance, stability));
         }
     }
 
-    static WeightStripsData data(Outlook outlook, List<WeightStability> stability) {
+    static WeightStripsData data(Glance glance, List<WeightStability> stability) {
         List<WeightStability> moving =
                 stability.stream().filter(each -> !each.holdsEverywhere()).toList();
         List<WeightStability> shown = moving.isEmpty() ? stability : moving;
         Set<Integer> winners = new LinkedHashSet<>(List.of(stability.getFirst().winner()));
         shown.forEach(each -> each.segments().forEach(segment -> winners.add(segment.winner())));
-        String leader = outlook.name(stability.getFirst().winner());
+        String leader = glance.name(stability.getFirst().winner());
         int firm = stability.size() - moving.size();
         String summary = moving.isEmpty()
                 ? leader + " leads whatever any single criterion counts for."
@@ -49,34 +49,34 @@ class StripSection extends Fold implements Part {
         return new WeightStripsData(
                 summary,
                 winners.stream()
-                        .map(each -> new WeightStripsData.Winner(outlook.id(each), outlook.name(each)))
+                        .map(each -> new WeightStripsData.Winner(glance.id(each), glance.name(each)))
                         .toList(),
-                shown.stream().map(each -> strip(outlook, each)).toList());
+                shown.stream().map(each -> strip(glance, each)).toList());
     }
 
-    private static WeightStripsData.Strip strip(Outlook outlook, WeightStability stability) {
+    private static WeightStripsData.Strip strip(Glance glance, WeightStability stability) {
         List<WeightStripsData.Segment> segments = new ArrayList<>();
         for (Segment each : stability.segments()) {
-            segments.add(new WeightStripsData.Segment(100 * each.from(), 100 * each.to(), outlook.id(each.winner())));
+            segments.add(new WeightStripsData.Segment(100 * each.from(), 100 * each.to(), glance.id(each.winner())));
         }
         double now = 100 * stability.weight();
         return new WeightStripsData.Strip(
-                outlook.yardsticks().get(stability.criterion()).name(),
+                glance.yardsticks().get(stability.criterion()).name(),
                 new Figure(Math.clamp(now, 0, 100), Display.number(now, 0) + " %"),
                 segments,
-                border(outlook, stability));
+                border(glance, stability));
     }
 
-    private static String border(Outlook outlook, WeightStability stability) {
+    private static String border(Glance glance, WeightStability stability) {
         List<String> words = new ArrayList<>();
         stability
                 .winnerBelow()
                 .ifPresent(boat ->
-                        words.add(outlook.name(boat) + " below " + Display.number(100 * stability.from(), 0) + " %"));
+                        words.add(glance.name(boat) + " below " + Display.number(100 * stability.from(), 0) + " %"));
         stability
                 .winnerAbove()
                 .ifPresent(boat ->
-                        words.add(outlook.name(boat) + " above " + Display.number(100 * stability.to(), 0) + " %"));
+                        words.add(glance.name(boat) + " above " + Display.number(100 * stability.to(), 0) + " %"));
         return words.isEmpty() ? "no change at any weight" : String.join(", ", words);
     }
 }

@@ -24,13 +24,13 @@ class TieSection extends Fold implements Part {
     }
 
     @Override
-    public void show(Outlook outlook) {
+    public void show(Glance glance) {
         list.removeAll();
-        List<Integer> order = outlook.order();
-        PriceTies.of(outlook.measured(), outlook.perspective()).stream()
+        List<Integer> order = glance.order();
+        PriceTies.of(glance.measured(), glance.perspective()).stream()
                 .sorted(Comparator.comparingInt(tie -> order.indexOf(tie.boat())))
                 .forEach(tie -> list.add(new ListItem(tie.sentence())));
         offer.removeAll();
-        offer.add(new Anchor(Places.offer(outlook.shortlist()), "What to offer, and with which arguments"));
+        offer.add(new Anchor(Places.offer(glance.shortlist()), "What to offer, and with which arguments"));
     }
 }

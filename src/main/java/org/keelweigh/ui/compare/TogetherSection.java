@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.keelweigh.appraisal.Disagreement;
 import org.keelweigh.appraisal.TogetherReport;
 import org.keelweigh.shortlist.Display;
 
@@ -35,58 +36,59 @@ class TogetherSection extends Fold implements Part {
     }
 
     @Override
-    public void show(Outlook outlook) {
-        Optional<TogetherReport> report = TogetherReport.of(outlook.measured());
+    public void show(Glance glance) {
+        Optional<TogetherReport> report = TogetherReport.of(glance.measured());
         setVisible(report.isPresent());
-        report.ifPresent(each -> show(outlook, each));
+        report.ifPresent(each -> show(glance, each));
     }
 
-    private void show(Outlook outlook, TogetherReport report) {
-        rename(report.voices().stream().map(TogetherReport.Voice::name).collect(Collectors.joining(" and ")) + " together");
+    private void show(Glance glance, TogetherReport report) {
+        rename(report.voices().stream().map(TogetherReport.Voice::name).collect(Collectors.joining(" and "))
+                + " together");
         voices.removeAll();
-        report.voices().forEach(each -> voices.add(new ListItem(voice(outlook, each))));
+        report.voices().forEach(each -> voices.add(new ListItem(voice(glance, each))));
         contrasts.removeAll();
-        List<TogetherReport.Contrast> worth = report.contrasts().stream()
+        List<Disagreement> worth = report.contrasts().stream()
                 .filter(each -> each.points() >= WORTH_TALKING)
                 .limit(MOST_CONTRASTS)
                 .toList();
-        worth.forEach(each -> contrasts.add(new ListItem(contrast(outlook, report, each))));
+        worth.forEach(each -> contrasts.add(new ListItem(contrast(glance, report, each))));
         if (worth.isEmpty()) {
             contrasts.add(new ListItem("Nothing that you weigh differently moves these boats by half a point."));
         }
         choices.removeAll();
-        choice(outlook, report, "Middle way (the mean of everybody's totals)", report.compromise(), this::totals);
-        choice(outlook, report, "Least regret", report.leastRegret(), this::regret);
-        choice(outlook, report, "Most places won (Borda's count)", report.borda(), this::places);
+        choice(glance, report, "Middle way (the mean of everybody's totals)", report.compromise(), this::totals);
+        choice(glance, report, "Least regret", report.leastRegret(), this::regret);
+        choice(glance, report, "Most places won (Borda's count)", report.borda(), this::places);
     }
 
-    private static String voice(Outlook outlook, TogetherReport.Voice voice) {
+    private static String voice(Glance glance, TogetherReport.Voice voice) {
         if (voice.leader().isEmpty()) {
             return voice.name() + ": every boat is ruled out.";
         }
         String ahead = voice.margin().isPresent()
-                ? ", " + Outlook.points(voice.margin().getAsDouble()) + " ahead of the next"
+                ? ", " + Glance.points(voice.margin().getAsDouble()) + " ahead of the next"
                 : "";
-        return voice.name() + " would choose " + outlook.name(voice.leader().getAsInt()) + ahead + ".";
+        return voice.name() + " would choose " + glance.name(voice.leader().getAsInt()) + ahead + ".";
     }
 
-    private static String contrast(Outlook outlook, TogetherReport report, TogetherReport.Contrast contrast) {
-        String weights = IntStream.range(0, contrast.weights().size())
+    private static String contrast(Glance glance, TogetherReport report, Disagreement contrast) {
+        String weights = IntStream.range(0, contrast.shares().size())
                 .mapToObj(p -> report.voices().get(p).name() + " gives it "
-                        + Display.number(100 * contrast.weights().get(p), 0) + " %")
+                        + Display.number(100 * contrast.shares().get(p), 0) + " %")
                 .collect(Collectors.joining(", "));
-        return outlook.yardsticks().get(contrast.criterion()).name() + ": " + weights + "; it moves two boats apart by up to "
-                + Outlook.points(contrast.points()) + ".";
+        return glance.yardsticks().get(contrast.criterion()).name() + ": " + weights
+                + "; it moves two boats apart by up to " + Glance.points(contrast.points()) + ".";
     }
 
     private interface Reason {
         String of(TogetherReport report, int boat);
     }
 
-    private void choice(Outlook outlook, TogetherReport report, String rule, OptionalInt boat, Reason reason) {
+    private void choice(Glance glance, TogetherReport report, String rule, OptionalInt boat, Reason reason) {
         String text = boat.isEmpty()
                 ? rule + ": no boat is left."
-                : rule + ": " + outlook.name(boat.getAsInt()) + ", " + reason.of(report, boat.getAsInt()) + ".";
+                : rule + ": " + glance.name(boat.getAsInt()) + ", " + reason.of(report, boat.getAsInt()) + ".";
         choices.add(new ListItem(text));
     }
 
@@ -101,7 +103,7 @@ class TogetherSection extends Fold implements Part {
         double regret = report.shares().get(boat).largestRegret();
         return regret < WORTH_TALKING / 10
                 ? "which is everybody's own best choice"
-                : "with which nobody gives up more than " + Outlook.points(regret) + " against their own best choice";
+                : "with which nobody gives up more than " + Glance.points(regret) + " against their own best choice";
     }
 
     private String places(TogetherReport report, int boat) {

@@ -25,13 +25,13 @@ class ValueSection extends Fold implements Part {
     }
 
     @Override
-    public void show(Outlook outlook) {
-        bars.setData(data(outlook));
+    public void show(Glance glance) {
+        bars.setData(data(glance));
     }
 
-    static ValueBarsData data(Outlook outlook) {
+    static ValueBarsData data(Glance glance) {
         List<ValueBarsData.Bar> bars =
-                outlook.order().stream().map(place -> bar(outlook, place)).toList();
+                glance.order().stream().map(place -> bar(glance, place)).toList();
         String summary = bars.stream()
                 .map(each -> each.name()
                         + (each.ruledOut() == null ? " " + each.total().label() : " ruled out"))
@@ -39,26 +39,26 @@ class ValueSection extends Fold implements Part {
         return new ValueBarsData(summary, bars);
     }
 
-    private static ValueBarsData.Bar bar(Outlook outlook, int place) {
+    private static ValueBarsData.Bar bar(Glance glance, int place) {
         List<ValueBarsData.Piece> pieces = new ArrayList<>();
         for (Family family : Family.values()) {
-            pieces.add(piece(outlook, place, family));
+            pieces.add(piece(glance, place, family));
         }
         return new ValueBarsData.Bar(
-                outlook.id(place),
-                outlook.name(place),
-                Looks.points(outlook.perspective().ranking().total(place)),
+                glance.id(place),
+                glance.name(place),
+                Looks.points(glance.perspective().ranking().total(place)),
                 pieces,
-                outlook.boat(place).ruledOutBy().map(Ruling::reason).orElse(null));
+                glance.boat(place).ruledOutBy().map(Ruling::reason).orElse(null));
     }
 
-    private static ValueBarsData.Piece piece(Outlook outlook, int place, Family family) {
+    private static ValueBarsData.Piece piece(Glance glance, int place, Family family) {
         List<ValueBarsData.Detail> details = new ArrayList<>();
-        for (int c = 0; c < outlook.yardsticks().size(); c++) {
-            if (outlook.yardsticks().get(c).family() == family) {
+        for (int c = 0; c < glance.yardsticks().size(); c++) {
+            if (glance.yardsticks().get(c).family() == family) {
                 details.add(new ValueBarsData.Detail(
-                        outlook.yardsticks().get(c).name(),
-                        Looks.points(outlook.perspective().ranking().contribution(place, c))));
+                        glance.yardsticks().get(c).name(),
+                        Looks.points(glance.perspective().ranking().contribution(place, c))));
             }
         }
         double sum = details.stream()

@@ -65,7 +65,8 @@ record Weighing(Measured measured, Perspective stated, Map<String, Double> point
         return new Weighing(measured, stated, new LinkedHashMap<>(others));
     }
 
-    Outlook outlook() {
-        return new Outlook(measured, moved() ? stated.with(measured.yardsticks().weights(points)) : stated);
+    /** Tells the perspective that the sliders make. */
+    Perspective perspective() {
+        return moved() ? stated.with(measured.yardsticks().weights(points)) : stated;
     }
 }

@@ -26,7 +26,7 @@ class WhySection extends Fold implements Part {
     private final Select<CandidateId> other = new Select<>();
     private final Paragraph sentence = new Paragraph();
     private final DifferenceBar bar = new DifferenceBar("What speaks for the one and for the other, in points");
-    private transient @Nullable Outlook outlook;
+    private transient @Nullable Glance glance;
 
     WhySection() {
         super("Why one beats the other");
@@ -48,10 +48,10 @@ class WhySection extends Fold implements Part {
     }
 
     @Override
-    public void show(Outlook now) {
-        boolean sameBoats = outlook != null
-                && outlook.measured().boats().equals(now.measured().boats());
-        outlook = now;
+    public void show(Glance now) {
+        boolean sameBoats = glance != null
+                && glance.measured().boats().equals(now.measured().boats());
+        glance = now;
         if (!sameBoats) {
             offer(now);
         }
@@ -63,13 +63,13 @@ class WhySection extends Fold implements Part {
         if (!boat.equals(one.getValue())) {
             other.setValue(one.getValue());
             one.setValue(boat);
-            if (outlook != null) {
-                draw(outlook);
+            if (glance != null) {
+                draw(glance);
             }
         }
     }
 
-    private void offer(Outlook now) {
+    private void offer(Glance now) {
         CandidateId first = one.getValue();
         CandidateId second = other.getValue();
         List<CandidateId> boats =
@@ -90,12 +90,12 @@ class WhySection extends Fold implements Part {
     }
 
     private void chosen(boolean byPerson) {
-        if (byPerson && outlook != null) {
-            draw(outlook);
+        if (byPerson && glance != null) {
+            draw(glance);
         }
     }
 
-    private void draw(Outlook now) {
+    private void draw(Glance now) {
         int a = place(now, one.getValue());
         int b = place(now, other.getValue());
         boolean two = a != b;
@@ -106,39 +106,39 @@ class WhySection extends Fold implements Part {
         }
     }
 
-    private static String words(Outlook now, int a, int b) {
+    private static String words(Glance now, int a, int b) {
         double margin = now.perspective().difference(a, b).margin();
         int ahead = margin >= 0 ? a : b;
         int behind = margin >= 0 ? b : a;
         String ruled = now.perspective().ruledOut(ahead) ? " (though it is ruled out)" : "";
-        return now.name(ahead) + ruled + " is " + Outlook.points(Math.abs(margin)) + " ahead of " + now.name(behind)
+        return now.name(ahead) + ruled + " is " + Glance.points(Math.abs(margin)) + " ahead of " + now.name(behind)
                 + ". " + Answers.why(now.measured(), now.perspective(), ahead, behind);
     }
 
-    private static int place(Outlook now, CandidateId id) {
+    private static int place(Glance now, CandidateId id) {
         return IntStream.range(0, now.measured().boats().size())
                 .filter(at -> now.boat(at).id().equals(id))
                 .findFirst()
                 .orElse(0);
     }
 
-    static DifferenceBarData data(Outlook outlook, int a, int b) {
-        boolean ahead = outlook.perspective().difference(a, b).margin() >= 0;
+    static DifferenceBarData data(Glance glance, int a, int b) {
+        boolean ahead = glance.perspective().difference(a, b).margin() >= 0;
         int better = ahead ? a : b;
         int behind = ahead ? b : a;
-        Difference difference = outlook.perspective().difference(better, behind);
+        Difference difference = glance.perspective().difference(better, behind);
         List<DifferenceBarData.Row> rows = difference.parts().stream()
                 .filter(part -> Math.abs(part.points()) > WORTH_SHOWING)
                 .sorted(Comparator.comparing(Difference.Part::points).reversed())
-                .map(part -> row(outlook.yardsticks().get(part.criterion()), part.points()))
+                .map(part -> row(glance.yardsticks().get(part.criterion()), part.points()))
                 .toList();
         return new DifferenceBarData(
-                outlook.name(better) + " is " + Outlook.points(difference.margin()) + " ahead of "
-                        + outlook.name(behind) + ".",
-                outlook.name(better),
-                outlook.name(behind),
+                glance.name(better) + " is " + Glance.points(difference.margin()) + " ahead of " + glance.name(behind)
+                        + ".",
+                glance.name(better),
+                glance.name(behind),
                 "points of value",
-                rows.isEmpty() ? List.of(row(outlook.yardsticks().getFirst(), 0)) : rows,
+                rows.isEmpty() ? List.of(row(glance.yardsticks().getFirst(), 0)) : rows,
                 signed(difference.margin()));
     }
 

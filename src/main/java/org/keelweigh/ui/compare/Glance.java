@@ -2,6 +2,7 @@ package org.keelweigh.ui.compare;
 
 import java.util.List;
 import org.keelweigh.appraisal.BoatReport;
+import org.keelweigh.appraisal.Confidence;
 import org.keelweigh.appraisal.Measured;
 import org.keelweigh.appraisal.Perspective;
 import org.keelweigh.appraisal.Yardstick;
@@ -13,8 +14,9 @@ import org.keelweigh.shortlist.ShortlistId;
  *
  * @param measured what does not depend on weights
  * @param perspective the weights and what follows from them
+ * @param confidence how often each boat comes where, over many futures and weighings
  */
-record Outlook(Measured measured, Perspective perspective) {
+record Glance(Measured measured, Perspective perspective, Confidence confidence) {
 
     Display display() {
         return measured.situation().display();
