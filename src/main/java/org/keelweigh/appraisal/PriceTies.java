@@ -75,16 +75,7 @@ public final class PriceTies {
     private Tie tie(int boat, double highest) {
         OptionalInt rival = bestOther(boat);
         if (rival.isEmpty()) {
-<<<<<<< HEAD
-            return new PriceTie(
-                    boat,
-                    price,
-                    rival,
-                    Optional.empty(),
-                    "There is no other boat left for " + name(boat) + " to tie with.");
-=======
             return new Tie.NoOther();
->>>>>>> part/compare
         }
         double toBeat = perspective.ranking().total(rival.getAsInt());
         return switch (BreakEven.find(price -> totalAt(boat, price) - toBeat, 0, highest)) {

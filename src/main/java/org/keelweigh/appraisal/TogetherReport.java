@@ -108,38 +108,4 @@ public record TogetherReport(
         }
         return Group.of(values, weights, ruledOut);
     }
-<<<<<<< HEAD
-
-    private static List<Contrast> contrasts(List<Perspective> people) {
-        int criteria = people.getFirst().weights().criteria().size();
-        return IntStream.range(0, criteria)
-                .mapToObj(c -> new Contrast(
-                        c, people.stream().map(each -> each.share(c)).toList(), apart(people, c)))
-                .sorted(Comparator.comparingDouble(Contrast::points).reversed())
-                .toList();
-    }
-
-    /** With equal measures this is the difference of the weights times the spread of the boats' values. */
-    private static double apart(List<Perspective> people, int criterion) {
-        double most = 0;
-        for (Perspective one : people) {
-            for (Perspective other : people) {
-                List<Double> gaps = new ArrayList<>();
-                for (int b = 0; b < one.size(); b++) {
-                    if (!one.ruledOut(b)) {
-                        gaps.add(one.share(criterion) * one.value(b, criterion)
-                                - other.share(criterion) * other.value(b, criterion));
-                    }
-                }
-                double high =
-                        gaps.stream().mapToDouble(Double::doubleValue).max().orElse(0);
-                double low =
-                        gaps.stream().mapToDouble(Double::doubleValue).min().orElse(0);
-                most = Math.max(most, high - low);
-            }
-        }
-        return most;
-    }
-=======
->>>>>>> part/compare
 }
