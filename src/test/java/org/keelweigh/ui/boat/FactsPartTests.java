@@ -140,22 +140,6 @@ class FactsPartTests extends BoatPageTests {
     }
 
     @Test
-    void tellsWhatSomebodyElseChangedAndShowsItOnlyWhenAsked() {
-        Candidate seen = facts().candidate(boat).orElseThrow();
-        editing.save(
-                new Candidate(boat, list, seen.version(), new FieldPath("boat.lengthM").with(seen.data(), 3.2)),
-                "Robin");
-        roundTrip();
-
-        assertThat(words("boat-notices")).contains("Robin changed this boat meanwhile. Length: 3.20 m.");
-        assertThat(byId(TextField.class, "field-boat.lengthM").getValue()).isEmpty();
-
-        tap("notice-action");
-
-        assertThat(byId(TextField.class, "field-boat.lengthM").getValue()).isEqualTo("3.2");
-    }
-
-    @Test
     void keepsTheSeatsWithTheirPlaces() {
         test(byId(TextField.class, "seat-width-0")).setValue("48 cm");
 
