@@ -88,7 +88,8 @@ public final class Answers {
         List<String> sentences = new ArrayList<>();
         sentences.add(name(leader) + " is worth "
                 + Display.number(perspective.ranking().total(leader), 0) + " of 100 points" + forWhom() + ", "
-                + points(margin) + " more than " + name(second) + ".");
+                + points(margin) + " more than " + name(second) + "."
+                + confidence.map(known -> first(known, leader)).orElse(""));
         sentences.add(why(leader, second));
         if (close) {
             sentences.add("With so little between them, let liking decide, or go and test what is not checked.");

@@ -16,6 +16,7 @@ import org.keelweigh.ui.shell.Places;
 class CheckSection extends Fold {
 
     private static final int MOST_SHOWN = 6;
+    private static final double WORTH_TELLING = 0.005;
 
     private final Paragraph sentence = new Paragraph();
     private final OrderedList list = new OrderedList();
@@ -38,7 +39,10 @@ class CheckSection extends Fold {
     void show(Glance glance, NextChecks checks) {
         sentence.setText(checks.sentence());
         list.removeAll();
-        checks.outlooks().stream().limit(MOST_SHOWN).forEach(each -> list.add(item(glance, each)));
+        checks.outlooks().stream()
+                .filter(each -> each.changeChance() >= WORTH_TELLING)
+                .limit(MOST_SHOWN)
+                .forEach(each -> list.add(item(glance, each)));
     }
 
     private static ListItem item(Glance glance, CheckOutlook check) {

@@ -91,7 +91,8 @@ class CompareViewTests extends SpringBrowserlessTest {
 
         open();
 
-        assertThat(headline()).contains("Bargain leads").contains("5-year cost");
+        assertThat(headline()).contains("Bargain leads").contains("5-year cost").contains("It comes first in");
+        assertThat(text($(SureSection.class).single())).contains("How sure it is").contains("weighings");
         assertThat(bars().bars().getFirst().name()).isEqualTo("Bargain");
     }
 
