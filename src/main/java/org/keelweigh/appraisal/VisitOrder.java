@@ -2,8 +2,8 @@ package org.keelweigh.appraisal;
 
 /** In which order to make the checks of a visit. */
 public enum VisitOrder {
-    WALK("the walk round the boat, with the checks that fit into your time"),
-    WORTH("what is worth most per minute first");
+    WALK("a walk round the boat"),
+    WORTH("most worth per minute first");
 
     private final String label;
 

@@ -30,7 +30,7 @@ import tools.jackson.core.JacksonException;
 public class ZipImport {
 
     /** The largest archive that is read, bytes. */
-    public static final int MOST_BYTES = 256 * 1024 * 1024;
+    public static final int MOST_BYTES = 80 * 1024 * 1024;
 
     private static final int MOST_INDEX_BYTES = 1024 * 1024;
 
@@ -85,7 +85,7 @@ public class ZipImport {
     public Outcome read(byte[] archive, String who) {
         try {
             if (archive.length > MOST_BYTES) {
-                throw refused("This archive is larger than 256 MB.");
+                throw refused("This archive is larger than 80 MB, which is as much as is read at once.");
             }
             return read(ZipContents.read(archive, ZipLimits.USUAL), who);
         } catch (RefusedFile e) {

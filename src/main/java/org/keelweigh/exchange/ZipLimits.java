@@ -10,7 +10,7 @@ package org.keelweigh.exchange;
  */
 record ZipLimits(int entries, long entryBytes, long totalBytes, double ratio) {
 
-    static final ZipLimits USUAL = new ZipLimits(2_000, 16L << 20, 512L << 20, 200);
+    static final ZipLimits USUAL = new ZipLimits(2_000, 16L << 20, 100L << 20, 200);
 
     /** Below this size a high ratio is no sign of anything. */
     static final long SMALL_BYTES = 1L << 20;

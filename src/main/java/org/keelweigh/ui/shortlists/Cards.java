@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import org.keelweigh.appraisal.AppraisalService;
+import org.keelweigh.exchange.ZipExport;
 import org.keelweigh.shortlist.Shortlist;
 import org.keelweigh.shortlist.ShortlistEditing;
 import org.keelweigh.ui.shell.Background;
@@ -15,14 +16,17 @@ import org.keelweigh.ui.shell.Background;
 final class Cards extends Div {
 
     private final transient ShortlistEditing editing;
+    private final transient ZipExport archives;
     private final transient AppraisalService appraisal;
     private final transient Background background;
     private final transient Clock clock;
     private final transient Runnable anew;
     private final List<ShortlistCard> cards = new ArrayList<>();
 
-    Cards(ShortlistEditing editing, AppraisalService appraisal, Background background, Clock clock, Runnable anew) {
+    Cards(
+            ShortlistEditing editing, ZipExport archives, AppraisalService appraisal, Background background, Clock clock, Runnable anew) {
         this.editing = editing;
+        this.archives = archives;
         this.appraisal = appraisal;
         this.background = background;
         this.clock = clock;
@@ -33,7 +37,7 @@ final class Cards extends Div {
     void fill(List<Shortlist> shortlists) {
         for (Shortlist each : shortlists) {
             editing.facts(each.id()).ifPresent(facts -> {
-                ShortlistCard card = new ShortlistCard(editing, facts, clock, anew);
+                ShortlistCard card = new ShortlistCard(editing, archives, facts, clock, anew);
                 cards.add(card);
                 add(card);
             });

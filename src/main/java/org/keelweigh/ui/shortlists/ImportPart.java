@@ -9,42 +9,61 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.upload.Upload;
-import com.vaadin.flow.server.streams.UploadHandler;
 import org.keelweigh.exchange.ImportProblem;
 import org.keelweigh.exchange.ImportResult;
 import org.keelweigh.exchange.ImportService;
 import org.keelweigh.exchange.ShortlistDocument;
 import org.keelweigh.exchange.ShortlistImport;
+import org.keelweigh.exchange.ZipImport;
 import org.keelweigh.shortlist.Doubt;
+import org.keelweigh.ui.shell.BoundedUpload;
 import org.keelweigh.ui.shell.Places;
 import org.keelweigh.ui.shell.Visitor;
 
 /** Takes in an exported shortlist; a file with anything wrong in it changes nothing. */
 final class ImportPart extends Div {
 
-    private static final int MOST_BYTES = 10_000_000;
-
     private final transient ShortlistImport reading;
     private final transient ImportService importing;
+    private final transient ZipImport archives;
     private final Div result = new Div();
 
-    ImportPart(ShortlistImport reading, ImportService importing) {
+    ImportPart(ShortlistImport reading, ImportService importing, ZipImport archives) {
         this.reading = reading;
         this.importing = importing;
-        Upload upload = new Upload(UploadHandler.inMemory(
-                (meta, bytes) -> getUI().ifPresent(ui -> ui.access(() -> show(meta.fileName(), reading.read(bytes))))));
-        upload.setAcceptedFileExtensions(".json");
+        this.archives = archives;
+        Upload upload = new Upload(new BoundedUpload<>(ZipImport.MOST_BYTES, this::read, Runnable::run));
+        upload.getElement().setProperty("accept", ".json,.zip");
         upload.setMaxFiles(1);
-        upload.setMaxFileSize(MOST_BYTES);
+        upload.setMaxFileSize(ZipImport.MOST_BYTES);
         upload.setUploadButton(new Button("Choose a file"));
         upload.setDropLabel(new Span("or drop it here"));
         upload.setTestId("import");
         upload.addFileRejectedListener(event -> showRejected(event.getErrorMessage()));
         result.setTestId("import-result");
         result.getElement().setAttribute("aria-live", "polite");
-        Paragraph soft = new Paragraph("A shortlist that was exported before, from here or from elsewhere.");
+        Paragraph soft = new Paragraph("A shortlist that was exported before, from here or from elsewhere: a file, or an archive with photos.");
         soft.addClassName("kw-soft");
         add(soft, upload, result);
+    }
+
+    /** Reads a file by its content before the page is locked; what is left to do there comes back. */
+    private Runnable read(byte[] bytes) {
+        if (ZipImport.recognises(bytes)) {
+            return () -> showStored(archives.read(bytes, Visitor.name()));
+        }
+        ImportResult read = reading.read(bytes);
+        return () -> show("The file", read);
+    }
+
+    private void showStored(ZipImport.Outcome outcome) {
+        result.removeAll();
+        switch (outcome) {
+            case ZipImport.Outcome.Refused refused ->
+                showProblems("The archive", new ImportResult.Refused(refused.problems()));
+            case ZipImport.Outcome.Stored stored ->
+                getUI().ifPresent(ui -> ui.navigate(Places.compare(stored.shortlist())));
+        }
     }
 
     private void showRejected(String reason) {

@@ -17,6 +17,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.keelweigh.exchange.ShortlistExport;
+import org.keelweigh.exchange.ZipExport;
 import org.keelweigh.shortlist.Change;
 import org.keelweigh.shortlist.Facts;
 import org.keelweigh.shortlist.FieldPath;
@@ -34,13 +35,15 @@ final class ShortlistCard extends Article {
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
 
     private final transient ShortlistEditing editing;
+    private final transient ZipExport archives;
     private final transient Facts facts;
     private final transient Clock clock;
     private final transient Runnable anew;
     private final Paragraph leads = new Paragraph("Weighing the boats …");
 
-    ShortlistCard(ShortlistEditing editing, Facts facts, Clock clock, Runnable anew) {
+    ShortlistCard(ShortlistEditing editing, ZipExport archives, Facts facts, Clock clock, Runnable anew) {
         this.editing = editing;
+        this.archives = archives;
         this.facts = facts;
         this.clock = clock;
         this.anew = anew;
@@ -93,7 +96,10 @@ final class ShortlistCard extends Article {
         Anchor export = new Anchor(DownloadHandler.fromInputStream(event -> download()), "Export as a file");
         export.getElement().setAttribute("aria-label", "Export " + name() + " as a file");
         export.setTestId("export");
-        Div line = new Div(rename, delete, export);
+        Anchor archive = new Anchor(archive(), "Export with photos");
+        archive.getElement().setAttribute("aria-label", "Export " + name() + " with photos");
+        archive.setTestId("export-photos");
+        Div line = new Div(rename, delete, export, archive);
         line.addClassName("kw-row");
         return line;
     }
@@ -101,13 +107,24 @@ final class ShortlistCard extends Article {
     private DownloadResponse download() {
         Facts now = editing.facts(facts.shortlist().id()).orElse(facts);
         byte[] bytes = ShortlistExport.of(now).getBytes(StandardCharsets.UTF_8);
-        return new DownloadResponse(new ByteArrayInputStream(bytes), fileName(now), "application/json", bytes.length);
+        return new DownloadResponse(
+                new ByteArrayInputStream(bytes), fileName(now, "json"), "application/json", bytes.length);
     }
 
-    private static String fileName(Facts facts) {
+    /** Writes the archive straight to the browser, because it can be large. */
+    private DownloadHandler archive() {
+        return event -> {
+            Facts now = editing.facts(facts.shortlist().id()).orElse(facts);
+            event.setFileName(fileName(now, "zip"));
+            event.setContentType("application/zip");
+            archives.write(now, event.getOutputStream());
+        };
+    }
+
+    private static String fileName(Facts facts, String ending) {
         String plain = facts.shortlist().data().name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
         String trimmed = plain.replaceAll("^-+|-+$", "");
-        return (trimmed.isEmpty() ? "shortlist" : trimmed) + ".json";
+        return (trimmed.isEmpty() ? "shortlist" : trimmed) + "." + ending;
     }
 
     private void rename() {

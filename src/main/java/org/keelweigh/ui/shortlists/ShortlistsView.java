@@ -17,6 +17,8 @@ import org.keelweigh.appraisal.AppraisalService;
 import org.keelweigh.demo.Examples;
 import org.keelweigh.exchange.ImportService;
 import org.keelweigh.exchange.ShortlistImport;
+import org.keelweigh.exchange.ZipExport;
+import org.keelweigh.exchange.ZipImport;
 import org.keelweigh.shortlist.Shortlist;
 import org.keelweigh.shortlist.ShortlistEditing;
 import org.keelweigh.ui.shell.Background;
@@ -33,6 +35,8 @@ public class ShortlistsView extends Section implements AfterNavigationObserver {
     private final transient Examples examples;
     private final transient ShortlistImport reading;
     private final transient ImportService importing;
+    private final transient ZipImport archives;
+    private final transient ZipExport exporting;
     private final transient Background background;
     private final transient Clock clock;
 
@@ -42,6 +46,8 @@ public class ShortlistsView extends Section implements AfterNavigationObserver {
             Examples examples,
             ShortlistImport reading,
             ImportService importing,
+            ZipImport archives,
+            ZipExport exporting,
             Background background,
             Clock clock) {
         this.editing = editing;
@@ -49,6 +55,8 @@ public class ShortlistsView extends Section implements AfterNavigationObserver {
         this.examples = examples;
         this.reading = reading;
         this.importing = importing;
+        this.archives = archives;
+        this.exporting = exporting;
         this.background = background;
         this.clock = clock;
         addClassNames("kw-page", "kw-shortlists");
@@ -67,7 +75,7 @@ public class ShortlistsView extends Section implements AfterNavigationObserver {
         } else {
             showAll(all);
         }
-        add(sheet("Import a file", new ImportPart(reading, importing)));
+        add(sheet("Import a file", new ImportPart(reading, importing, archives)));
         add(sheet("You", new VisitorField()));
     }
 
@@ -83,7 +91,7 @@ public class ShortlistsView extends Section implements AfterNavigationObserver {
 
     private void showAll(List<Shortlist> all) {
         add(new H1("Shortlists"));
-        Cards cards = new Cards(editing, appraisal, background, clock, this::show);
+        Cards cards = new Cards(editing, exporting, appraisal, background, clock, this::show);
         cards.fill(all);
         add(cards);
         add(sheet("Start another", new StartPart(editing)));

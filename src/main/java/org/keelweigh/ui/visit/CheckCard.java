@@ -41,6 +41,7 @@ final class CheckCard extends Section implements VisitPanel {
     private final Div told = new Div();
     private final TextArea note = new TextArea("Note");
     private final NumberField measure = new NumberField("Measured, in the unit named above");
+    private final Button undone = new Button("Not checked after all", click -> takeAway());
     private final PhotoStrip photos;
 
     CheckCard(VisitDesk desk, Check check, Consumer<Outcome> tapped) {
@@ -69,11 +70,10 @@ final class CheckCard extends Section implements VisitPanel {
                 .add(desk.candidate().id(), check.id(), picture, who)
                 .map(photo -> "The photo is saved.")
                 .orElse("This boat has as many photos as are kept. Delete one first."));
-        add(results, told, measure, note, photos, upload);
-        desk.finding(check.id()).ifPresent(found -> {
-            note.setValue(found.note() == null ? "" : found.note());
-            measure.setValue(found.measured());
-        });
+        undone.addThemeVariants(ButtonVariant.TERTIARY);
+        undone.setTestId("not-checked");
+        add(results, told, measure, note, undone, photos, upload);
+        desk.finding(check.id()).ifPresent(this::show);
         refresh();
     }
 
@@ -97,6 +97,7 @@ final class CheckCard extends Section implements VisitPanel {
         boolean made = desk.finding(check.id()).isPresent();
         note.setVisible(made);
         measure.setVisible(made);
+        undone.setVisible(made);
         tell();
     }
 
@@ -182,13 +183,28 @@ final class CheckCard extends Section implements VisitPanel {
                         found.outcome() == outcome ? found.quote() : null))
                 .orElseGet(() -> new Finding(check.id(), outcome, method, null, null, null));
         if (tell(desk.save(data -> data.withFinding(finding)), outcome)) {
-            Undo.offer(check.title() + ": " + outcome.label() + ". Saved.", () -> {
-                desk.save(data -> before.map(data::withFinding).orElseGet(() -> data.withoutFinding(check.id())));
-                refresh();
-            });
             refresh();
             tapped.accept(outcome);
         }
+    }
+
+    private void takeAway() {
+        Optional<Finding> before = desk.finding(check.id());
+        if (before.isPresent() && tell(desk.save(data -> data.withoutFinding(check.id())), before.get().outcome())) {
+            note.clear();
+            measure.clear();
+            refresh();
+            Undo.offer(check.title() + " counts as not checked.", () -> {
+                desk.save(data -> data.withFinding(before.get()));
+                show(before.get());
+                refresh();
+            });
+        }
+    }
+
+    private void show(Finding found) {
+        note.setValue(found.note() == null ? "" : found.note());
+        measure.setValue(found.measured());
     }
 
     private void save(UnaryOperator<Finding> change) {

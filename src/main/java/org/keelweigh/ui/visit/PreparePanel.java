@@ -6,6 +6,7 @@ import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.NativeDetails;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.UnorderedList;
@@ -14,6 +15,7 @@ import com.vaadin.flow.component.textfield.IntegerField;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.data.value.ValueChangeMode;
 import java.time.Instant;
+import java.util.List;
 import org.keelweigh.appraisal.VisitGuide;
 import org.keelweigh.appraisal.VisitOrder;
 import org.keelweigh.appraisal.VisitRoute;
@@ -94,10 +96,13 @@ final class PreparePanel extends Div implements VisitPanel {
     }
 
     private Section asking() {
-        Section section =
-                sheet("Questions to the seller", new Paragraph("Ask before you touch anything; note the words."));
-        desk.guide().questions(desk.report().boat()).forEach(question -> section.add(question(question)));
-        return section;
+        List<SellerQuestion> questions = desk.guide().questions(desk.report().boat());
+        Div all = new Div();
+        questions.forEach(question -> all.add(question(question)));
+        return sheet(
+                "Questions to the seller",
+                new Paragraph("Ask before you touch anything; note the words."),
+                new NativeDetails(questions.size() + " questions, with what to listen for", all));
     }
 
     private Div question(SellerQuestion question) {

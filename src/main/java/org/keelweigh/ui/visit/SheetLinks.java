@@ -31,9 +31,8 @@ final class SheetLinks extends Section {
         }
         add(
                 new H2("No signal there?"),
-                new Paragraph(
-                        "Take the checks along as one file. It works in the phone's browser without a network, keeps what "
-                                + "you tap, and prints on A4 or Letter. Bring the results back under “What came of it”."),
+                new Paragraph("Take the checks along as one file. It works in the phone's browser without a network, keeps what "
+                        + "you tap, and prints on A4 or Letter. Bring the results back under “Results”."),
                 links);
     }
 

@@ -1,6 +1,7 @@
 package org.keelweigh.ui.visit;
 
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -134,13 +135,11 @@ final class VisitDesk {
                 .findFirst();
     }
 
-    /** Tells the checks still to make: first those that fit into the time, those put off last. */
+    /** Tells the checks still to make: first those that fit into the time that is left. */
     VisitRoute route() {
-        double spent = checks().stream()
-                .filter(check -> finding(check.id()).isPresent())
-                .mapToDouble(Check::minutes)
-                .sum();
-        return VisitRoute.of(report().condition(), Math.max(0, minutes() - spent), order);
+        Instant start = notes().startedAt();
+        long gone = start == null ? 0 : Duration.between(start, now()).toMinutes();
+        return VisitRoute.of(report().condition(), Math.max(0, minutes() - gone), order);
     }
 
     Optional<Check> next() {

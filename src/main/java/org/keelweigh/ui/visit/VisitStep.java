@@ -4,7 +4,7 @@ package org.keelweigh.ui.visit;
 enum VisitStep {
     PREPARE("Prepare"),
     WALK("Walk round"),
-    FINISH("What came of it");
+    FINISH("Results");
 
     private final String label;
 

@@ -19,6 +19,7 @@ final class WalkPanel extends Div implements VisitPanel {
     private final transient VisitDesk desk;
     private final Runnable finish;
     private final Paragraph progress = new Paragraph();
+    private final Paragraph saved = new Paragraph();
     private final Div place = new Div();
     private final ComboBox<Check> jump = new ComboBox<>();
     private final transient List<String> trail = new ArrayList<>();
@@ -44,7 +45,9 @@ final class WalkPanel extends Div implements VisitPanel {
                 open(change.getValue());
             }
         });
-        add(head, place, jump);
+        saved.addClassName("kw-soft");
+        saved.getElement().setAttribute("role", "status");
+        add(head, saved, place, jump);
         refresh();
         next();
     }
@@ -92,10 +95,11 @@ final class WalkPanel extends Div implements VisitPanel {
         Button end = new Button("Finish", click -> finish.run());
         CheckCard card = new CheckCard(desk, check, outcome -> {
             refresh();
-            boolean fault = outcome != Outcome.FINE && outcome != Outcome.NOT_FITTED;
+            saved.setText("Saved: " + check.title() + ", " + outcome.label() + ".");
             next.setVisible(true);
             skip.setVisible(false);
-            if (!fault) {
+            // A fault wants a note or a photo; what is fine wants the next check.
+            if (outcome == Outcome.FINE || outcome == Outcome.NOT_FITTED) {
                 next();
             }
         });
@@ -119,7 +123,7 @@ final class WalkPanel extends Div implements VisitPanel {
 
     private void done() {
         place.removeAll();
-        Button end = new Button("See what came of it", click -> finish.run());
+        Button end = new Button("See the results", click -> finish.run());
         end.addThemeVariants(ButtonVariant.PRIMARY);
         place.add(new H2("Every check is made"), end);
     }
