@@ -3,11 +3,16 @@ package org.keelweigh.exchange;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import org.keelweigh.appraisal.Assumption;
+import org.keelweigh.appraisal.BoatOffer;
+import org.keelweigh.appraisal.CheckOutlook;
+import org.keelweigh.appraisal.NextChecks;
 import org.keelweigh.appraisal.Perspective;
 import org.keelweigh.appraisal.Yardstick;
+import org.keelweigh.cost.OfferPlan;
 import org.keelweigh.decision.robust.WeightStability;
 import org.keelweigh.shortlist.ShortlistData;
 import tools.jackson.databind.node.ArrayNode;
@@ -71,6 +76,43 @@ final class AnswerJson {
         perspective.ranking().order().forEach(boat -> place(ranking.addObject(), view, boat));
         ArrayNode stability = node.putArray("stability");
         perspective.stability().forEach(each -> stability(stability.addObject(), each));
+        next(node.putObject("nextChecks"), view.next());
+    }
+
+    private void next(ObjectNode node, NextChecks next) {
+        node.put("sentence", next.sentence());
+        number(node, "minutes", next.visitMinutes());
+        number(node, "gain", next.visitGain());
+        number(node, "everyCheckGain", next.everything());
+        checks(node.putArray("visit"), next.visit());
+        checks(node.putArray("all"), next.outlooks());
+    }
+
+    private void checks(ArrayNode list, List<CheckOutlook> checks) {
+        for (CheckOutlook each : checks) {
+            ObjectNode node = list.addObject();
+            node.put("boat", id(each.boat()));
+            node.put("check", each.check().id());
+            number(node, "minutes", each.minutes());
+            number(node, "gain", each.gain());
+            number(node, "gainError", each.gainError());
+            number(node, "changeChance", each.changeChance());
+        }
+    }
+
+    private static void offer(ObjectNode node, BoatOffer offer) {
+        Optional<OfferPlan> plan = offer instanceof BoatOffer.Offer made ? made.plan() : Optional.empty();
+        number(node, "opening", plan.map(OfferPlan::opening).orElse(Double.NaN));
+        number(node, "fairDeal", plan.map(OfferPlan::target).orElse(Double.NaN));
+        number(node, "walkAway", plan.map(OfferPlan::walkAway).orElse(Double.NaN));
+        ArrayNode curve = node.putArray("curve");
+        if (offer instanceof BoatOffer.Offer made) {
+            for (BoatOffer.ChanceAt each : made.curve()) {
+                ObjectNode point = curve.addObject();
+                number(point, "price", each.price());
+                number(point, "chanceBest", each.chanceBest());
+            }
+        }
     }
 
     private void place(ObjectNode node, WholeAnswer.View view, int boat) {
@@ -81,6 +123,13 @@ final class AnswerJson {
         node.put("ruledOut", perspective.ruledOut(boat));
         number(node, "value", perspective.ranking().total(boat));
         number(node, "chanceBest", view.confidence().chanceBest(boat));
+        number(node, "chanceBestError", view.confidence().chanceBestError(boat));
+        number(node, "expectedRank", view.confidence().expectedRank(boat));
+        ArrayNode ranks = node.putArray("rankShares");
+        for (int better = 0; better < perspective.size(); better++) {
+            ranks.add(Math.rint(view.confidence().rankShare(boat, better) * SMALLEST) / SMALLEST);
+        }
+        offer(node.putObject("offer"), view.offers().get(boat));
         number(node, "breakEvenPrice", WholeAnswer.tie(view.offers().get(boat)));
         node.put(
                 "breakEven",

@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.keelweigh.appraisal.Assumption;
+import org.keelweigh.appraisal.BoatOffer;
 import org.keelweigh.appraisal.BoatReport;
+import org.keelweigh.appraisal.CheckOutlook;
+import org.keelweigh.appraisal.NextChecks;
 import org.keelweigh.appraisal.Perspective;
 import org.keelweigh.appraisal.Ruling;
 import org.keelweigh.appraisal.Yardstick;
@@ -67,17 +70,20 @@ final class AnswerText {
         lines.add("");
         lines.add("How far each weight can move before another boat leads:");
         perspective.stability().forEach(this::stability);
+        next(view.next());
     }
 
     private void place(WholeAnswer.View view, int boat) {
         Perspective perspective = view.perspective();
         String standing = perspective.ruledOut(boat)
                 ? "ruled out"
-                : "best in " + display.percent(view.confidence().chanceBest(boat)) + " of weighings";
+                : "best in " + display.percent(view.confidence().chanceBest(boat)) + " of weighings (±"
+                        + Display.number(100 * view.confidence().chanceBestError(boat), 1) + ")";
         lines.add("");
         lines.add(perspective.ranking().rank(boat) + ". " + name(boat) + ": "
                 + Display.number(perspective.ranking().total(boat), 1) + " of 100 points, " + standing);
         lines.add("   " + BreakEvenWords.of(view.offers().get(boat), display));
+        offer(view.offers().get(boat));
         List<Yardstick> criteria = whole.measured().yardsticks().all();
         for (int c = 0; c < criteria.size(); c++) {
             Yardstick criterion = criteria.get(c);
@@ -87,6 +93,29 @@ final class AnswerText {
                     + "value " + right(Display.number(perspective.value(boat, c), 0), 3)
                     + "  weight " + right(display.percent(perspective.share(c)), 5)
                     + "  adds " + right(Display.number(perspective.ranking().contribution(boat, c), 1), 5));
+        }
+    }
+
+    private void offer(BoatOffer offer) {
+        if (offer instanceof BoatOffer.Offer made) {
+            made.plan()
+                    .ifPresent(plan -> lines.add("   Open with " + display.money(plan.opening()) + ", a fair deal is "
+                            + display.money(plan.target()) + ", walk away above " + display.money(plan.walkAway())
+                            + "."));
+            made.arguments().forEach(each -> lines.add("      to show the seller: " + each.label()));
+        }
+    }
+
+    private void next(NextChecks next) {
+        lines.add("");
+        lines.add("What to check next, worth about " + display.money(next.visitGain()) + " together:");
+        if (next.nothingWorthwhile()) {
+            lines.add("   " + next.sentence());
+        }
+        for (CheckOutlook each : next.visit()) {
+            lines.add("   " + wide(name(each.boat()), 28) + wide(each.check().title(), 36)
+                    + right(Display.number(each.minutes(), 0), 3) + " minutes, changes the choice in "
+                    + display.percent(each.changeChance()) + ", worth " + display.money(each.gain()));
         }
     }
 
@@ -125,7 +154,9 @@ final class AnswerText {
                 + (boat.cost().perOuting().isEmpty()
                         ? ""
                         : ", " + display.money(boat.cost().perOuting().getAsDouble()) + " an outing")
-                + "; " + display.money(boat.cost().dayOne()) + " before the first launch");
+                + "; " + display.money(boat.dayOneCash()) + " before the first launch");
+        lines.add("   could be " + display.money(boat.futures().p10()) + " to " + display.money(boat.futures().p90())
+                + " (eight futures in ten), half are under " + display.money(boat.futures().median()));
         for (CostGroup group : CostGroup.values()) {
             lines.add("   " + wide(group.label(), 50)
                     + right(display.money(boat.cost().presentValue(group)), 10));

@@ -31,7 +31,7 @@ final class BoatJson {
         number(node, "fairPrice", boat.fair().amount());
         ArrayNode rulings = node.putArray("dealBreakers");
         boat.rulings().forEach(each -> ruling(rulings.addObject(), each));
-        cost(node.putObject("cost"), boat.cost());
+        cost(node.putObject("cost"), boat);
         cart(node.putObject("cart"), boat.cart());
         ArrayNode lifts = node.putArray("lift");
         boat.loading().forEach(each -> loading(lifts.addObject(), each));
@@ -45,13 +45,19 @@ final class BoatJson {
         node.put("lifted", ruling.lifted().orElse(null));
     }
 
-    private static void cost(ObjectNode node, FiveYearCost cost) {
+    private static void cost(ObjectNode node, BoatReport boat) {
+        FiveYearCost cost = boat.cost();
         node.put("horizonYears", cost.horizonYears());
         number(node, "discountRate", cost.rate().perYear());
         number(node, "presentValue", cost.presentValue());
         number(node, "equivalentYearly", cost.equivalentYearly());
         number(node, "perOuting", cost.perOuting());
-        number(node, "dayOne", cost.dayOne());
+        number(node, "p10", boat.futures().p10());
+        number(node, "median", boat.futures().median());
+        number(node, "p90", boat.futures().p90());
+        number(node, "mean", boat.futures().mean());
+        number(node, "meanError", boat.futures().meanError());
+        number(node, "dayOne", boat.dayOneCash());
         number(node, "resale", cost.resale());
         ArrayNode lines = node.putArray("lines");
         cost.lines().forEach(each -> line(lines.addObject(), each));

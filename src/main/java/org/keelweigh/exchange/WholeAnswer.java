@@ -9,8 +9,10 @@ import org.keelweigh.appraisal.Answers;
 import org.keelweigh.appraisal.BoatOffer;
 import org.keelweigh.appraisal.BoatReport;
 import org.keelweigh.appraisal.Catalogues;
+import org.keelweigh.appraisal.CheckAdvisor;
 import org.keelweigh.appraisal.Confidence;
 import org.keelweigh.appraisal.Measured;
+import org.keelweigh.appraisal.NextChecks;
 import org.keelweigh.appraisal.Offers;
 import org.keelweigh.appraisal.Outlook;
 import org.keelweigh.appraisal.Participant;
@@ -36,19 +38,21 @@ record WholeAnswer(Measured measured, List<View> views, String oneCart) {
      * @param answer the answer in words
      * @param confidence the chances of coming first
      * @param offers what to offer for each boat
+     * @param next what to check next
      */
-    record View(Perspective perspective, Answer answer, Confidence confidence, List<BoatOffer> offers) {}
+    record View(
+            Perspective perspective,
+            Answer answer,
+            Confidence confidence,
+            List<BoatOffer> offers,
+            NextChecks next) {}
 
     static WholeAnswer of(Measured measured, Catalogues catalogues) {
         Outlook outlook = Outlook.of(measured);
         boolean some = !measured.boats().isEmpty();
         List<View> views = some
                 ? measured.perspectives().stream()
-                        .map(each -> new View(
-                                each,
-                                Answers.of(measured, each),
-                                outlook.confidence(each),
-                                Offers.of(outlook, each, catalogues)))
+                        .map(each -> view(measured, outlook, each, catalogues))
                         .toList()
                 : List.of();
         List<NamedRequest> requests = measured.boats().stream()
@@ -57,6 +61,17 @@ record WholeAnswer(Measured measured, List<View> views, String oneCart) {
         String cart =
                 some ? new CartPlanner(catalogues.haul()).oneForAll(requests).reason() : "";
         return new WholeAnswer(measured, views, cart);
+    }
+
+    private static View view(Measured measured, Outlook outlook, Perspective perspective, Catalogues catalogues) {
+        Confidence confidence = outlook.confidence(perspective);
+        NextChecks next = CheckAdvisor.advise(catalogues, outlook, perspective);
+        return new View(
+                perspective,
+                Answers.of(measured, perspective, Optional.of(confidence), Optional.of(next)),
+                confidence,
+                Offers.of(outlook, perspective, catalogues),
+                next);
     }
 
     /** Tells a boat's measure on a criterion; empty where it differs from person to person and all look together. */
