@@ -1,6 +1,7 @@
 package org.keelweigh.ui.compare;
 
 import com.vaadin.flow.component.UI;
+import com.vaadin.flow.function.SerializableConsumer;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
@@ -27,14 +28,16 @@ final class Advice {
     /** Asks what to check next; the answer is heard in the page's own time, unless a newer question was asked. */
     void ask(UI ui, Glance glance, Consumer<NextChecks> answer) {
         int question = asked.incrementAndGet();
+        SerializableConsumer<NextChecks> hear = ui.accessLater(
+                checks -> {
+                    if (question == asked.get()) {
+                        answer.accept(checks);
+                    }
+                },
+                () -> LOG.debug("Nobody waits any more for what to check next"));
         background.run(() -> {
             if (question == asked.get()) {
-                find(glance)
-                        .ifPresent(checks -> ui.access(() -> {
-                            if (question == asked.get()) {
-                                answer.accept(checks);
-                            }
-                        }));
+                find(glance).ifPresent(hear::accept);
             }
         });
     }
