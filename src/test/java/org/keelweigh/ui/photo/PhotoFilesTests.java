@@ -75,7 +75,11 @@ class PhotoFilesTests {
     private Photo photo() {
         Shortlist list = editing.create(ShortlistData.named("Photos"), "Wren");
         Candidate boat = editing.add(list.id(), CandidateData.of("Green", BoatKind.CANOE), "Wren");
-        return album.add(boat.id(), null, new PictureReading.Accepted(new byte[] {1, 2, 3}, new byte[] {4}, 4, 3), "Wren")
+        return album.add(
+                        boat.id(),
+                        null,
+                        new PictureReading.Accepted(new byte[] {1, 2, 3}, new byte[] {4}, 4, 3),
+                        "Wren")
                 .orElseThrow();
     }
 }
