@@ -34,7 +34,12 @@ record PictureIndex(String format, int formatVersion, List<PhotoPart> photos, Li
      * @param caption a person's words about it
      * @param addedAt when it was added
      */
-    record PhotoPart(UUID id, UUID candidate, @Nullable String check, @Nullable String caption, Instant addedAt) {
+    record PhotoPart(
+            UUID id,
+            UUID candidate,
+            @Nullable String check,
+            @Nullable String caption,
+            Instant addedAt) {
 
         private static final Instant FIRST = Instant.parse("1970-01-01T00:00:00Z");
         private static final Instant LAST = Instant.parse("2200-01-01T00:00:00Z");
@@ -42,7 +47,8 @@ record PictureIndex(String format, int formatVersion, List<PhotoPart> photos, Li
 
         /** Tells whether moment and check can be true. */
         boolean plausible() {
-            return addedAt.isAfter(FIRST) && addedAt.isBefore(LAST)
+            return addedAt.isAfter(FIRST)
+                    && addedAt.isBefore(LAST)
                     && (check == null || check.length() <= LONGEST_CHECK);
         }
 

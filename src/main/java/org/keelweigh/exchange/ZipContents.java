@@ -59,7 +59,9 @@ final class ZipContents {
         if (files.size() >= limits.entries()) {
             throw refused("This archive holds more than " + limits.entries() + " files. Nothing was imported.");
         }
-        if (!name.equals(SHORTLIST) && !name.equals(INDEX) && !PHOTO.matcher(name).matches()) {
+        if (!name.equals(SHORTLIST)
+                && !name.equals(INDEX)
+                && !PHOTO.matcher(name).matches()) {
             throw refused("This archive holds a file that does not belong there: \"" + Words.brief(name)
                     + "\". Nothing was imported.");
         }

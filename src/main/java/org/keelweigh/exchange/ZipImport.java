@@ -40,12 +40,7 @@ public class ZipImport {
     private final PhotoAlbum album;
     private final VisitBook book;
 
-    ZipImport(
-            ShortlistEditing editing,
-            ShortlistImport reader,
-            ImportService store,
-            PhotoAlbum album,
-            VisitBook book) {
+    ZipImport(ShortlistEditing editing, ShortlistImport reader, ImportService store, PhotoAlbum album, VisitBook book) {
         this.editing = editing;
         this.reader = reader;
         this.store = store;

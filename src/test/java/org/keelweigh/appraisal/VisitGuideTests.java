@@ -32,7 +32,8 @@ class VisitGuideTests {
         assertThat(route.planned()).extracting(Check::zone).isSortedAccordingTo(Zone::compareTo);
         assertThat(route.all()).hasSameSizeAs(condition.nextChecks());
         double left = 45 - route.planned().stream().mapToDouble(Check::minutes).sum();
-        assertThat(route.later()).allSatisfy(check -> assertThat(check.minutes()).isGreaterThan(left));
+        assertThat(route.later())
+                .allSatisfy(check -> assertThat(check.minutes()).isGreaterThan(left));
     }
 
     @Test
@@ -52,9 +53,8 @@ class VisitGuideTests {
 
     @Test
     void namesEachToolOnceAndTheMostUsefulFirst() {
-        List<Check> checks =
-                VisitRoute.of(measured(pedal()).boats().getFirst().condition(), 500, VisitOrder.WALK)
-                        .all();
+        List<Check> checks = VisitRoute.of(measured(pedal()).boats().getFirst().condition(), 500, VisitOrder.WALK)
+                .all();
 
         List<String> tools = VisitGuide.tools(checks);
 

@@ -62,7 +62,8 @@ class ZipExchangeTests {
         assertThat(outcome).isInstanceOf(ZipImport.Outcome.Stored.class);
         ZipImport.Outcome.Stored stored = (ZipImport.Outcome.Stored) outcome;
         assertThat(stored.photos()).isEqualTo(1);
-        Candidate copy = editing.facts(stored.shortlist()).orElseThrow().candidates().getFirst();
+        Candidate copy =
+                editing.facts(stored.shortlist()).orElseThrow().candidates().getFirst();
         Candidate original = facts.candidates().getFirst();
         assertThat(copy.id()).isNotEqualTo(original.id());
         assertThat(copy.data()).isEqualTo(original.data());
@@ -76,10 +77,17 @@ class ZipExchangeTests {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "../../etc/passwd", "/shortlist.json", "photos/../shortlist.json", "photos\\..\\x.jpg", "run.sh", "photos/a.jpg",
-        "photos/6f2c1f0e-0000-4000-8000-000000000001.JPG.exe", "shortlist.json/"
-    })
+    @ValueSource(
+            strings = {
+                "../../etc/passwd",
+                "/shortlist.json",
+                "photos/../shortlist.json",
+                "photos\\..\\x.jpg",
+                "run.sh",
+                "photos/a.jpg",
+                "photos/6f2c1f0e-0000-4000-8000-000000000001.JPG.exe",
+                "shortlist.json/"
+            })
     void refusesFilesThatDoNotBelong(String name) throws IOException {
         Map<String, byte[]> files = files(archive(facts()));
         files.put(name, new byte[] {1});

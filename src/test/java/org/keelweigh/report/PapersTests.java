@@ -55,7 +55,8 @@ class PapersTests {
     void draftsABillWithFaultsNumberAndBlanks() throws IOException {
         String text = read(BillOfSale.of(proof()), PaperPdf.Paper.A4);
 
-        assertThat(text).contains("ZZQ4K7M2C122", "€820", "paddle, cart", "Seller's signature", "Hull identification number");
+        assertThat(text)
+                .contains("ZZQ4K7M2C122", "€820", "paddle, cart", "Seller's signature", "Hull identification number");
         assertThat(text.replaceAll("\\s+", " "))
                 .contains("is decided by the law of the place", "Read the hull number – stop");
     }
@@ -86,8 +87,7 @@ class PapersTests {
         Candidate bare = FieldCases.boat(0, stop, Finding.of("hull-uv", Outcome.FINE));
         CandidateData data = bare.data().withPlate(new PlateFacts("read", "ZZQ4K7M2C122"));
         Candidate boat = new Candidate(bare.id(), bare.shortlist(), 0, data);
-        BoatReport report =
-                appraisal.measure(FieldCases.facts(boat)).boats().getFirst();
+        BoatReport report = appraisal.measure(FieldCases.facts(boat)).boats().getFirst();
         VisitNotes notes = VisitNotes.none()
                 .begun(Instant.parse("2026-04-01T10:15:30Z"), 45)
                 .withPeople("Łódź – Old boathouse", "Wren & Alder", "Finch " + SCRIPT, null)
@@ -98,8 +98,7 @@ class PapersTests {
                 report,
                 notes,
                 FieldCases.checks(boat),
-                List.of(new SellerQuestion(
-                        "why-selling", "Why are you selling it?", "a story", null, "")),
+                List.of(new SellerQuestion("why-selling", "Why are you selling it?", "a story", null, "")),
                 List.of(photo),
                 id -> Optional.of(SamplePictures.of("jpeg", 40, 30)),
                 new Display(UnitSystem.METRIC, "EUR"),

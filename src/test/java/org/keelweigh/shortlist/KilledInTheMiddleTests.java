@@ -79,7 +79,11 @@ class KilledInTheMiddleTests {
             Candidate boat = editing.add(list.id(), CandidateData.of("Green boat", BoatKind.PEDAL_KAYAK), "Wren");
             boat = tap(editing, boat, Finding.of("hin-read", Outcome.FINE));
             app.getBean(PhotoAlbum.class)
-                    .add(boat.id(), "hull-crack", new PictureReading.Accepted(new byte[2_000_000], new byte[9], 4, 3), "Wren");
+                    .add(
+                            boat.id(),
+                            "hull-crack",
+                            new PictureReading.Accepted(new byte[2_000_000], new byte[9], 4, 3),
+                            "Wren");
             app.getBean(VisitBook.class)
                     .change(boat.id(), notes -> notes.withPeople("Old boathouse", null, null, null));
             tap(editing, boat, Finding.of("hull-crack", Outcome.MAJOR));
@@ -89,7 +93,11 @@ class KilledInTheMiddleTests {
 
         private static Candidate tap(ShortlistEditing editing, Candidate boat, Finding finding) {
             return editing.save(
-                            new Candidate(boat.id(), boat.shortlist(), boat.version(), boat.data().withFinding(finding)),
+                            new Candidate(
+                                    boat.id(),
+                                    boat.shortlist(),
+                                    boat.version(),
+                                    boat.data().withFinding(finding)),
                             "Wren")
                     .current();
         }

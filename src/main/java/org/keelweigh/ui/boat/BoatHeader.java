@@ -116,6 +116,12 @@ final class BoatHeader extends Header {
         if (here < all.size() - 1) {
             row.add(neighbour(all.get(here + 1), "", " ›", section));
         }
+        Anchor visit = link(
+                Places.visit(desk.facts().shortlist().id(), desk.candidate().id()),
+                "Visit: checks, photos, papers",
+                "Visit: checks, photos, papers");
+        visit.setTestId("boat-visit");
+        row.add(visit);
         return row;
     }
 

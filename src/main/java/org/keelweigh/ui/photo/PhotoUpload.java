@@ -74,6 +74,11 @@ public final class PhotoUpload extends Div {
                 });
     }
 
+    /** Tells what the person was told last. */
+    String answer() {
+        return answer.getText();
+    }
+
     private void say(String sentence) {
         answer.setText(sentence);
     }

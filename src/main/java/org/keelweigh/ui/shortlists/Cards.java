@@ -24,7 +24,12 @@ final class Cards extends Div {
     private final List<ShortlistCard> cards = new ArrayList<>();
 
     Cards(
-            ShortlistEditing editing, ZipExport archives, AppraisalService appraisal, Background background, Clock clock, Runnable anew) {
+            ShortlistEditing editing,
+            ZipExport archives,
+            AppraisalService appraisal,
+            Background background,
+            Clock clock,
+            Runnable anew) {
         this.editing = editing;
         this.archives = archives;
         this.appraisal = appraisal;

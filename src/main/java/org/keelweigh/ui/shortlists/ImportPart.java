@@ -42,7 +42,8 @@ final class ImportPart extends Div {
         upload.addFileRejectedListener(event -> showRejected(event.getErrorMessage()));
         result.setTestId("import-result");
         result.getElement().setAttribute("aria-live", "polite");
-        Paragraph soft = new Paragraph("A shortlist that was exported before, from here or from elsewhere: a file, or an archive with photos.");
+        Paragraph soft = new Paragraph(
+                "A shortlist that was exported before, from here or from elsewhere: a file, or an archive with photos.");
         soft.addClassName("kw-soft");
         add(soft, upload, result);
     }

@@ -190,7 +190,10 @@ final class CheckCard extends Section implements VisitPanel {
 
     private void takeAway() {
         Optional<Finding> before = desk.finding(check.id());
-        if (before.isPresent() && tell(desk.save(data -> data.withoutFinding(check.id())), before.get().outcome())) {
+        if (before.isPresent()
+                && tell(
+                        desk.save(data -> data.withoutFinding(check.id())),
+                        before.get().outcome())) {
             note.clear();
             measure.clear();
             refresh();

@@ -31,8 +31,9 @@ final class SheetLinks extends Section {
         }
         add(
                 new H2("No signal there?"),
-                new Paragraph("Take the checks along as one file. It works in the phone's browser without a network, keeps what "
-                        + "you tap, and prints on A4 or Letter. Bring the results back under “Results”."),
+                new Paragraph(
+                        "Take the checks along as one file. It works in the phone's browser without a network, keeps what "
+                                + "you tap, and prints on A4 or Letter. Bring the results back under “Results”."),
                 links);
     }
 

@@ -155,8 +155,7 @@ class VisitViewTests extends SpringBrowserlessTest {
         click("take-code");
 
         assertThat(text("field-answer")).isEqualTo("Green pedal boat: 1 taken, 0 the same as here, 1 to choose.");
-        assertThat(findings())
-                .contains(Finding.of("hull-uv", Outcome.MINOR), Finding.of("hull-crack", Outcome.FINE));
+        assertThat(findings()).contains(Finding.of("hull-uv", Outcome.MINOR), Finding.of("hull-crack", Outcome.FINE));
         click("theirs-hull-crack");
         assertThat(findings()).contains(Finding.of("hull-crack", Outcome.STOP));
     }
