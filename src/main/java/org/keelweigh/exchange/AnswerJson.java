@@ -2,8 +2,8 @@ package org.keelweigh.exchange;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import org.keelweigh.appraisal.Assumption;

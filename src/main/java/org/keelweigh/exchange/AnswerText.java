@@ -155,8 +155,9 @@ final class AnswerText {
                         ? ""
                         : ", " + display.money(boat.cost().perOuting().getAsDouble()) + " an outing")
                 + "; " + display.money(boat.dayOneCash()) + " before the first launch");
-        lines.add("   could be " + display.money(boat.futures().p10()) + " to " + display.money(boat.futures().p90())
-                + " (eight futures in ten), half are under " + display.money(boat.futures().median()));
+        lines.add("   could be " + display.money(boat.futures().p10()) + " to "
+                + display.money(boat.futures().p90()) + " (eight futures in ten), half are under "
+                + display.money(boat.futures().median()));
         for (CostGroup group : CostGroup.values()) {
             lines.add("   " + wide(group.label(), 50)
                     + right(display.money(boat.cost().presentValue(group)), 10));

@@ -41,11 +41,7 @@ record WholeAnswer(Measured measured, List<View> views, String oneCart) {
      * @param next what to check next
      */
     record View(
-            Perspective perspective,
-            Answer answer,
-            Confidence confidence,
-            List<BoatOffer> offers,
-            NextChecks next) {}
+            Perspective perspective, Answer answer, Confidence confidence, List<BoatOffer> offers, NextChecks next) {}
 
     static WholeAnswer of(Measured measured, Catalogues catalogues) {
         Outlook outlook = Outlook.of(measured);

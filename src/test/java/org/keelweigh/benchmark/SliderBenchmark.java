@@ -86,9 +86,7 @@ public class SliderBenchmark {
         measured = appraiser.measure(new Facts(shortlist, List.of(), candidates), YEAR);
         Candidate first = candidates.getFirst();
         candidates.set(
-                0,
-                new Candidate(
-                        first.id(), id, 1, first.data().withFinding(Finding.of("hull-uv", Outcome.MAJOR))));
+                0, new Candidate(first.id(), id, 1, first.data().withFinding(Finding.of("hull-uv", Outcome.MAJOR))));
         changed = new Facts(shortlist, List.of(), candidates);
         outlook = Outlook.of(measured);
         perspective = measured.perspectives().getFirst();
@@ -118,11 +116,7 @@ public class SliderBenchmark {
     @Benchmark
     public Answer answer() {
         Perspective moved = moved();
-        return Answers.of(
-                measured,
-                moved,
-                Optional.of(outlook.confidence(moved)),
-                Optional.empty());
+        return Answers.of(measured, moved, Optional.of(outlook.confidence(moved)), Optional.empty());
     }
 
     /** New weights to tie prices and curves of all boats. */

@@ -152,12 +152,15 @@ abstract class Journey {
     static void changes(Locator locator, String before) {
         assertThat(locator)
                 .not()
-                .hasText(before, new LocatorAssertions.HasTextOptions().setTimeout(PATIENCE_MS).setUseInnerText(true));
+                .hasText(
+                        before,
+                        new LocatorAssertions.HasTextOptions()
+                                .setTimeout(PATIENCE_MS)
+                                .setUseInnerText(true));
     }
 
     static void arrives(Page page, String pattern) {
-        assertThat(page)
-                .hasURL(Pattern.compile(pattern), new PageAssertions.HasURLOptions().setTimeout(PATIENCE_MS));
+        assertThat(page).hasURL(Pattern.compile(pattern), new PageAssertions.HasURLOptions().setTimeout(PATIENCE_MS));
     }
 
     private static Path newFolder() {

@@ -65,13 +65,15 @@ class MainJobTests extends Journey {
 
     private static double amount(String words, String after) {
         String rest = words.substring(words.indexOf(after) + after.length());
-        return Double.parseDouble(rest.replaceFirst("^[^0-9]*([0-9,]+).*$", "$1").replace(",", ""));
+        return Double.parseDouble(
+                rest.replaceFirst("^[^0-9]*([0-9,]+).*$", "$1").replace(",", ""));
     }
 
     private Path exported(Page page, Path folder) {
         visit(page, "");
         see(page.getByTestId("export"));
-        Download download = page.waitForDownload(() -> page.getByTestId("export").click());
+        Download download =
+                page.waitForDownload(() -> page.getByTestId("export").click());
         Path file = folder.resolve(download.suggestedFilename());
         download.saveAs(file);
         assertThat(file).content().contains("keelweigh-shortlist").contains(GREEN);

@@ -47,9 +47,12 @@ final class BoatOfferPart extends Section {
     }
 
     private void made(BoatOffer.Offer offer) {
-        offer.plan().ifPresentOrElse(plan -> add(prices(plan, offer)), () -> add(new Paragraph(
-                "No price is worth paying for it as things stand: another boat is worth more to you even if this one were"
-                        + " a gift, or nothing is left of your budget.")));
+        offer.plan()
+                .ifPresentOrElse(
+                        plan -> add(prices(plan, offer)),
+                        () -> add(new Paragraph(
+                                "No price is worth paying for it as things stand: another boat is worth more to you even if this one were"
+                                        + " a gift, or nothing is left of your budget.")));
         add(new Paragraph(tie(offer)));
         arguments(offer);
         OfferCurve curve = new OfferCurve("How the chance of being the best choice falls with the price");
@@ -86,14 +89,17 @@ final class BoatOfferPart extends Section {
     }
 
     private String tie(BoatOffer.Offer offer) {
-        String asked = (report.price().isAssumed() ? "No asking price is known; the usual price is " : "It is offered at ")
-                + display.money(offer.asking()) + ". ";
+        String asked =
+                (report.price().isAssumed() ? "No asking price is known; the usual price is " : "It is offered at ")
+                        + display.money(offer.asking()) + ". ";
         return asked
                 + switch (offer.tie()) {
-                    case Tie.At(double price) -> price >= offer.asking()
-                            ? "It stays the better choice up to " + display.money(price) + "."
-                            : "It would be as good as the best other boat at " + display.money(price) + ".";
-                    case Tie.AtAnyPrice(double upTo) -> "It stays the better choice even at " + display.money(upTo) + ".";
+                    case Tie.At(double price) ->
+                        price >= offer.asking()
+                                ? "It stays the better choice up to " + display.money(price) + "."
+                                : "It would be as good as the best other boat at " + display.money(price) + ".";
+                    case Tie.AtAnyPrice(double upTo) ->
+                        "It stays the better choice even at " + display.money(upTo) + ".";
                     case Tie.AtNoPrice none -> "Even as a gift another boat would be worth more to you.";
                     case Tie.NoOther none -> "There is no other boat to compare it with.";
                 };
@@ -101,7 +107,8 @@ final class BoatOfferPart extends Section {
 
     private void arguments(BoatOffer.Offer offer) {
         if (offer.arguments().isEmpty()) {
-            add(new Paragraph("Nothing was found yet that speaks for a lower price. Every check you make may add to it."));
+            add(new Paragraph(
+                    "Nothing was found yet that speaks for a lower price. Every check you make may add to it."));
             return;
         }
         add(new H3("What to show the seller"));
@@ -111,11 +118,13 @@ final class BoatOfferPart extends Section {
     }
 
     private String argument(Argument argument) {
-        String basis = switch (argument.basis()) {
-            case DOCUMENTED -> "";
-            case SUSPECTED -> " (suspected, not proved: better ask for a test)";
-            case MISSING_KIT -> " (about " + display.money(argument.cost().likely()) + ")";
-        };
+        String basis =
+                switch (argument.basis()) {
+                    case DOCUMENTED -> "";
+                    case SUSPECTED -> " (suspected, not proved: better ask for a test)";
+                    case MISSING_KIT ->
+                        " (about " + display.money(argument.cost().likely()) + ")";
+                };
         String off = Optional.ofNullable(argument.off())
                 .map(each -> "; usually takes off " + display.money(each.low()) + " to " + display.money(each.high()))
                 .orElse("");
@@ -124,10 +133,13 @@ final class BoatOfferPart extends Section {
 
     private NativeDetails fair(BoatOffer.Offer offer) {
         UnorderedList parts = new UnorderedList();
-        offer.fair().parts().forEach(part -> parts.add(new ListItem(part.label() + ": " + display.money(part.amount()))));
+        offer.fair()
+                .parts()
+                .forEach(part -> parts.add(new ListItem(part.label() + ": " + display.money(part.amount()))));
         return new NativeDetails(
                 "How the usual price of " + display.money(offer.fair().amount()) + " comes about ("
-                        + display.money(offer.fair().low()) + " to " + display.money(offer.fair().high())
+                        + display.money(offer.fair().low()) + " to "
+                        + display.money(offer.fair().high())
                         + " for most such boats)",
                 parts);
     }

@@ -24,8 +24,8 @@ final class OfferCurves {
             marks.add(mark(OfferCurveData.Kind.WALK_AWAY, "walk away", plan.walkAway(), offer, display));
         });
         marks.add(mark(OfferCurveData.Kind.ASKING, "asked", offer.asking(), offer, display));
-        String summary = "At the asking price of " + display.money(offer.asking()) + " " + name + " is the best choice in "
-                + Confidence.inWords(chanceAt(offer, offer.asking())) + " weighings.";
+        String summary = "At the asking price of " + display.money(offer.asking()) + " " + name
+                + " is the best choice in " + Confidence.inWords(chanceAt(offer, offer.asking())) + " weighings.";
         return new OfferCurveData(summary, "price in " + display.currency(), points, marks);
     }
 

@@ -41,7 +41,8 @@ public class OfferView extends ShortlistPage {
         removeAll();
         add(new H1("What to offer"));
         if (facts.candidates().isEmpty()) {
-            add(new Paragraph("There is no boat on this shortlist yet. Add one on the compare page, with its asking price."));
+            add(new Paragraph(
+                    "There is no boat on this shortlist yet. Add one on the compare page, with its asking price."));
             return;
         }
         Measured measured = appraisals.measure(facts);

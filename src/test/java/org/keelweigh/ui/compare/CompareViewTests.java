@@ -92,7 +92,9 @@ class CompareViewTests extends SpringBrowserlessTest {
         open();
 
         assertThat(headline()).contains("Bargain leads").contains("5-year cost").contains("It comes first in");
-        assertThat(text($(SureSection.class).single())).contains("How sure it is").contains("weighings");
+        assertThat(text($(SureSection.class).single()))
+                .contains("How sure it is")
+                .contains("weighings");
         assertThat(bars().bars().getFirst().name()).isEqualTo("Bargain");
     }
 
