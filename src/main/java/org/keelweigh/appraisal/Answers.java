@@ -150,7 +150,13 @@ public final class Answers {
                 .collect(Collectors.joining(" and "));
     }
 
+    /** What differs from person to person has no measure of all together; its value stands in. */
     private String write(Yardstick yardstick, int boat) {
+        boolean together = perspective.person().isEmpty() && measured.situation().people().size() > 1;
+        if (yardstick.personal() && together) {
+            int column = measured.yardsticks().column(yardstick.measure());
+            return Display.number(perspective.value(boat, column), 0) + " of 100";
+        }
         return yardstick.unit().write(measure(boat, yardstick), display);
     }
 
