@@ -37,7 +37,7 @@ import org.springframework.test.context.DynamicPropertySource;
 abstract class Journey {
 
     /** Long, for machines that do much else at the same time; a quiet one waits for nothing of it. */
-    private static final double PATIENCE_MS = 60_000;
+    static final double PATIENCE_MS = 60_000;
 
     /** A whole sentence, in contrast to the words that tell that something is being worked out. */
     private static final Pattern SENTENCE = Pattern.compile("\\.(\\s|$)");
