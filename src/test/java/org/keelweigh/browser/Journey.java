@@ -37,7 +37,10 @@ import org.springframework.test.context.DynamicPropertySource;
 abstract class Journey {
 
     /** Long, for machines that do much else at the same time; a quiet one waits for nothing of it. */
-    private static final double PATIENCE_MS = 60_000;
+    static final double PATIENCE_MS = 60_000;
+
+    /** A whole sentence, in contrast to the words that tell that something is being worked out. */
+    private static final Pattern SENTENCE = Pattern.compile("\\.(\\s|$)");
 
     private static final Path DATA = newFolder();
 
@@ -114,7 +117,7 @@ abstract class Journey {
     /** Waits until the dashboard answers and has worked out what to check next. */
     final void waitForAnswer(Page page) {
         see(page.locator("#answer h2"));
-        see(page.locator("#next-step a"));
+        assertThat(page.locator("#next-step")).hasText(SENTENCE, new LocatorAssertions.HasTextOptions().setTimeout(PATIENCE_MS));
     }
 
     /** Tells the address of the page as {@link #visit} takes it. */

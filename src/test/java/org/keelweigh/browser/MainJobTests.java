@@ -9,6 +9,9 @@ import com.microsoft.playwright.Page;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.keelweigh.KeelweighApplication;
+import org.springframework.boot.builder.SpringApplicationBuilder;
+import org.springframework.context.ConfigurableApplicationContext;
 
 /** The main job from an empty start to an answer that can be taken elsewhere. */
 class MainJobTests extends Journey {
@@ -32,14 +35,22 @@ class MainJobTests extends Journey {
         String told = answer(page);
 
         Path file = exported(page, folder);
-        page.getByTestId("delete").click();
-        see(page.getByTestId("example-couple"));
-        assertThat(page.getByTestId("card").count()).isZero();
+        try (ConfigurableApplicationContext elsewhere = anotherProgram(folder)) {
+            page.navigate("http://localhost:" + elsewhere.getEnvironment().getProperty("local.server.port") + "/");
+            see(page.getByTestId("example-couple"));
+            assertThat(page.getByTestId("card").count()).isZero();
 
-        page.locator("vaadin-upload input[type=file]").setInputFiles(file);
-        arrives(page, "/list/");
-        waitForAnswer(page);
-        assertThat(answer(page)).isEqualTo(told);
+            page.locator("vaadin-upload input[type=file]").setInputFiles(file);
+            arrives(page, "/list/");
+            waitForAnswer(page);
+            assertThat(answer(page)).isEqualTo(told);
+        }
+    }
+
+    /** Starts the program a second time, with nothing in its database. */
+    private static ConfigurableApplicationContext anotherProgram(Path folder) {
+        return new SpringApplicationBuilder(KeelweighApplication.class)
+                .run("--server.port=0", "--keelweigh.data-folder=" + folder.resolve("elsewhere"));
     }
 
     /** Moves one slider to its end while looking through one person's eyes, which saves it for that person. */

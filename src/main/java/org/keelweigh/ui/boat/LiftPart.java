@@ -36,7 +36,8 @@ final class LiftPart extends Section {
                 "On to the car: " + loading.lifter().name(),
                 new Paragraph(loading.advice()),
                 Plain.table(
-                        "Lifting to bars " + desk.display().length(loading.barHeightM()) + " above the ground",
+                        loading.lifter().name() + ": lifting to bars "
+                                + desk.display().length(loading.barHeightM()) + " above the ground",
                         List.of(
                                 "lift",
                                 "verdict",
