@@ -1,5 +1,6 @@
 package org.keelweigh.appraisal;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -55,9 +56,10 @@ public final class Appraiser {
         Yardsticks yardsticks = catalogues.yardsticks().inCurrency(situation.priceFactor());
         Draws draws = new Draws(facts.shortlist().data().seed(), futures);
         BoatMeasurer measurer = new BoatMeasurer(catalogues, situation, yardsticks, draws);
+        Map<Candidate, String> names = drawNames(facts.candidates());
         Map<Candidate, BoatReport> known = known(before, situation, facts);
         List<BoatReport> boats = facts.candidates().stream()
-                .map(each -> known.containsKey(each) ? known.get(each) : measurer.measure(each))
+                .map(each -> known.containsKey(each) ? known.get(each) : measurer.measure(each, names.get(each)))
                 .toList();
         return new Measured(facts, situation, yardsticks, boats);
     }
@@ -72,8 +74,27 @@ public final class Appraiser {
                 && before.facts().shortlist().data().seed()
                         == facts.shortlist().data().seed()
                 && before.situation().measuresLike(situation);
-        return same
-                ? before.boats().stream().collect(Collectors.toMap(BoatReport::candidate, Function.identity()))
-                : Map.of();
+        if (!same) {
+            return Map.of();
+        }
+        Map<Candidate, String> names = drawNames(facts.candidates());
+        Map<Candidate, String> namesBefore = drawNames(before.facts().candidates());
+        return before.boats().stream()
+                .filter(each -> namesBefore.get(each.candidate()).equals(names.get(each.candidate())))
+                .collect(Collectors.toMap(BoatReport::candidate, Function.identity()));
+    }
+
+    /**
+     * Names the draws that are a boat's own by what people call it, not by its identifier: a shortlist that was exported and
+     * imported elsewhere must give the same answer. Boats of the same name are counted.
+     */
+    private static Map<Candidate, String> drawNames(List<Candidate> candidates) {
+        Map<String, Integer> seen = new HashMap<>();
+        Map<Candidate, String> names = new HashMap<>();
+        for (Candidate each : candidates) {
+            int count = seen.merge(each.data().name(), 1, Integer::sum);
+            names.put(each, each.data().name() + "#" + count);
+        }
+        return names;
     }
 }

@@ -46,7 +46,12 @@ final class BoatMeasurer {
         this.draws = draws;
     }
 
-    BoatReport measure(Candidate candidate) {
+    /**
+     * Measures a boat.
+     *
+     * @param drawName a name that no other boat has, for the draws that are its own
+     */
+    BoatReport measure(Candidate candidate, String drawName) {
         CandidateData data = candidate.data();
         Boat boat = catalogues.defaults().resolve(data.boat(), situation.thisYear());
         int age = boat.ageIn(situation.thisYear());
@@ -74,7 +79,7 @@ final class BoatMeasurer {
         OwnershipFacts withHidden =
                 OwnershipNeeds.withHidden(facts, condition.hidden().mean() * situation.priceFactor());
         FiveYearCost cost = Ownership.cost(withHidden, prices, depreciation);
-        BoatFutures futures = futures(candidate, boat, belief, condition, facts);
+        BoatFutures futures = futures(candidate, drawName, boat, belief, condition, facts);
         Trust trust = trust(data, boat, fair);
         Evidence evidence = new Evidence(
                 candidate, boat, condition, fair, price, cost, cart, loading, rack, fit, trust, futures, belief);
@@ -139,12 +144,12 @@ final class BoatMeasurer {
     }
 
     private BoatFutures futures(
-            Candidate candidate, Boat boat, Belief belief, ConditionAssessment condition, OwnershipFacts facts) {
+            Candidate candidate, String drawName, Boat boat, Belief belief, ConditionAssessment condition, OwnershipFacts facts) {
         CostSampler sampler = CostSampler.of(facts, prices, depreciation);
         double slope = PriceResponse.of(facts, prices, depreciation).slope();
         Inspection inspection =
                 Inspection.of(catalogues.inspection(), boat, candidate.data().findings());
-        return new FuturesSampler(draws, candidate.id().toString(), situation.priceFactor())
+        return new FuturesSampler(draws, drawName, situation.priceFactor())
                 .sample(belief, inspection, condition, sampler, facts.price(), slope, situation.outingsPerYear());
     }
 

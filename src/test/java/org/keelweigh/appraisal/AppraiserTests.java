@@ -98,4 +98,28 @@ class AppraiserTests {
         assertThat(APPRAISER.measure(facts, YEAR).boats().get(0).measures())
                 .isEqualTo(APPRAISER.measure(facts, YEAR).boats().get(0).measures());
     }
+
+    @Test
+    void givesTheSameAnswerUnderOtherIdentifiers() {
+        CandidateData one = priced("One", BoatKind.PEDAL_KAYAK, 700);
+        CandidateData two = priced("Two", BoatKind.CANOE, 500);
+
+        Measured here = APPRAISER.measure(facts(one, two), YEAR);
+        Measured elsewhere = APPRAISER.measure(facts(one, two), YEAR);
+
+        assertThat(elsewhere.boats().getFirst().id())
+                .isNotEqualTo(here.boats().getFirst().id());
+        assertThat(elsewhere.boats().getFirst().futures().p90())
+                .isEqualTo(here.boats().getFirst().futures().p90());
+    }
+
+    @Test
+    void drawsApartForBoatsOfTheSameName() {
+        CandidateData same = priced("Same", BoatKind.PEDAL_KAYAK, 700);
+
+        Measured measured = APPRAISER.measure(facts(same, same), YEAR);
+
+        assertThat(measured.boats().get(0).futures().presentValue(0))
+                .isNotEqualTo(measured.boats().get(1).futures().presentValue(0));
+    }
 }
