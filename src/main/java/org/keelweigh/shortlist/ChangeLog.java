@@ -19,7 +19,7 @@ public final class ChangeLog {
     private static final String UNKNOWN = "not known";
 
     private final Display display;
-    private final UnaryOperator<String> wordsOf;
+    private final FieldWords fieldWords;
 
     /**
      * Prepares the saying.
@@ -29,7 +29,7 @@ public final class ChangeLog {
      */
     public ChangeLog(Display display, UnaryOperator<String> wordsOf) {
         this.display = display;
-        this.wordsOf = wordsOf;
+        this.fieldWords = new FieldWords(wordsOf);
     }
 
     /** Tells every field in which {@code after} differs from {@code before}, one sentence each. */
@@ -55,37 +55,35 @@ public final class ChangeLog {
 
     private Map<String, String> fields(CandidateData data) {
         Map<String, String> fields = new LinkedHashMap<>();
-        fields.put("Name", "“" + data.name() + "”");
-        fields.put("Kind", data.boat().kind().label());
+        fields.put(named("name"), "“" + data.name() + "”");
+        fields.put(named("boat.kind"), data.boat().kind().label());
         boat(fields, data);
         listing(fields, data);
-        put(fields, "Hull number's plate", data.plate().state(), (d, state) -> state.replace('-', ' '));
-        put(fields, "Hull number", data.plate().number(), (d, number) -> number);
-        data.findings().forEach(each -> fields.put(wordsOf.apply(each.check()), finding(each)));
-        data.liftedRulings()
-                .forEach((rule, reason) ->
-                        fields.put("Ruling “" + rule.replace('-', ' ') + "” lifted", "“" + reason + "”"));
-        data.liking().forEach((person, liking) -> fields.put("Liking of " + wordsOf.apply(person), liking + " of 10"));
-        put(fields, "Days to the first launch", data.daysToLaunch(), (d, days) -> days + " days");
-        put(fields, "Notes", data.notes(), (d, notes) -> "“" + notes + "”");
+        put(fields, "plate.state", data.plate().state(), (d, state) -> state.replace('-', ' '));
+        put(fields, "plate.number", data.plate().number(), (d, number) -> number);
+        data.findings().forEach(each -> fields.put(named("findings." + each.check()), finding(each)));
+        data.liftedRulings().forEach((rule, reason) -> fields.put(named("liftedRulings." + rule), "“" + reason + "”"));
+        data.liking().forEach((person, liking) -> fields.put(named("liking." + person), liking + " of 10"));
+        put(fields, "daysToLaunch", data.daysToLaunch(), (d, days) -> days + " days");
+        put(fields, "notes", data.notes(), (d, notes) -> "“" + notes + "”");
         return fields;
     }
 
     private void boat(Map<String, String> fields, CandidateData data) {
         var boat = data.boat();
-        put(fields, "Material", boat.material(), (d, material) -> material.label());
-        put(fields, "Drive", boat.drive(), (d, drive) -> drive.label());
-        put(fields, "Model year", boat.modelYear(), (d, year) -> String.valueOf(year));
-        put(fields, "Price new", boat.priceNew(), Display::money);
-        put(fields, "Length", boat.lengthM(), Display::length);
-        put(fields, "Beam", boat.beamM(), Display::breadth);
-        put(fields, "Hull alone", boat.bareMassKg(), Display::mass);
-        put(fields, "Seats' mass", boat.seatMassKg(), Display::mass);
-        put(fields, "Drive's mass", boat.driveMassKg(), Display::mass);
-        put(fields, "Battery's mass", boat.batteryMassKg(), Display::mass);
-        put(fields, "Other fittings' mass", boat.fittingsMassKg(), Display::mass);
-        put(fields, "Rated load", boat.ratedLoadKg(), Display::mass);
-        put(fields, "Draught", boat.draughtM(), Display::breadth);
+        put(fields, "boat.material", boat.material(), (d, material) -> material.label());
+        put(fields, "boat.drive", boat.drive(), (d, drive) -> drive.label());
+        put(fields, "boat.modelYear", boat.modelYear(), (d, year) -> String.valueOf(year));
+        put(fields, "boat.priceNew", boat.priceNew(), Display::money);
+        put(fields, "boat.lengthM", boat.lengthM(), Display::length);
+        put(fields, "boat.beamM", boat.beamM(), Display::breadth);
+        put(fields, "boat.bareMassKg", boat.bareMassKg(), Display::mass);
+        put(fields, "boat.seatMassKg", boat.seatMassKg(), Display::mass);
+        put(fields, "boat.driveMassKg", boat.driveMassKg(), Display::mass);
+        put(fields, "boat.batteryMassKg", boat.batteryMassKg(), Display::mass);
+        put(fields, "boat.fittingsMassKg", boat.fittingsMassKg(), Display::mass);
+        put(fields, "boat.ratedLoadKg", boat.ratedLoadKg(), Display::mass);
+        put(fields, "boat.draughtM", boat.draughtM(), Display::breadth);
         for (int i = 0; i < boat.seats().size(); i++) {
             fields.put("Seat " + (i + 1), seat(boat.seats().get(i)));
         }
@@ -93,15 +91,14 @@ public final class ChangeLog {
 
     private void listing(Map<String, String> fields, CandidateData data) {
         var listing = data.listing();
-        put(fields, "Asking price", listing.askingPrice(), Display::money);
-        put(fields, "Seller", listing.seller(), (d, seller) -> seller.label());
-        put(fields, "Distance to the seller", listing.distanceM(), Display::way);
-        put(fields, "Days listed", listing.daysListed(), (d, days) -> days + " days");
-        listing.included()
-                .forEach((gear, count) -> fields.put("Comes with " + wordsOf.apply(gear), count + " of them"));
+        put(fields, "listing.askingPrice", listing.askingPrice(), Display::money);
+        put(fields, "listing.seller", listing.seller(), (d, seller) -> seller.label());
+        put(fields, "listing.distanceM", listing.distanceM(), Display::way);
+        put(fields, "listing.daysListed", listing.daysListed(), (d, days) -> days + " days");
+        listing.included().forEach((gear, count) -> fields.put(named("listing.included." + gear), count + " of them"));
         for (String sign : new TreeSet<>(listing.signals().keySet())) {
             boolean there = Boolean.TRUE.equals(listing.signals().get(sign));
-            fields.put("Sign “" + wordsOf.apply(sign) + "”", there ? "yes" : "no");
+            fields.put(named("listing.signals." + sign), there ? "yes" : "no");
         }
     }
 
@@ -128,9 +125,14 @@ public final class ChangeLog {
     }
 
     private <T> void put(
-            Map<String, String> fields, String name, @Nullable T value, BiFunction<Display, T, String> write) {
+            Map<String, String> fields, String path, @Nullable T value, BiFunction<Display, T, String> write) {
         if (value != null) {
-            fields.put(name, write.apply(display, value));
+            fields.put(named(path), write.apply(display, value));
         }
+    }
+
+    private String named(String path) {
+        String words = fieldWords.of(path);
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

@@ -22,6 +22,8 @@ final class ThreeWayMerge {
 
     private static final String FINDINGS = "findings";
     private static final String CHECK = "check";
+    private static final String OUTCOME = "outcome";
+    private static final String NOTE = "note";
 
     private final List<Clash> clashes = new ArrayList<>();
 
@@ -105,6 +107,12 @@ final class ThreeWayMerge {
         if (value == null) {
             return "empty";
         }
-        return value.isValueNode() ? value.asString("") : value.toString();
+        if (value.has(OUTCOME)) {
+            String note = value.path(NOTE).asString("");
+            return value.path(OUTCOME).asString("") + (note.isEmpty() ? "" : " (“" + note + "”)");
+        }
+        return value.isValueNode()
+                ? value.asString("")
+                : value.isArray() ? "a list of " + value.size() : "another value";
     }
 }

@@ -1,5 +1,6 @@
 package org.keelweigh.ui.boat;
 
+import com.vaadin.flow.component.UI;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -8,6 +9,7 @@ import org.keelweigh.appraisal.AppraisalService;
 import org.keelweigh.appraisal.BoatReport;
 import org.keelweigh.appraisal.Catalogues;
 import org.keelweigh.appraisal.Measured;
+import org.keelweigh.condition.Finding;
 import org.keelweigh.shortlist.Candidate;
 import org.keelweigh.shortlist.CandidateData;
 import org.keelweigh.shortlist.CandidateId;
@@ -16,9 +18,12 @@ import org.keelweigh.shortlist.Display;
 import org.keelweigh.shortlist.Doubt;
 import org.keelweigh.shortlist.Facts;
 import org.keelweigh.shortlist.FieldPath;
+import org.keelweigh.shortlist.FieldWords;
 import org.keelweigh.shortlist.Plausibility;
 import org.keelweigh.shortlist.Saved;
 import org.keelweigh.shortlist.ShortlistEditing;
+import org.keelweigh.ui.shell.Background;
+import org.keelweigh.ui.shell.Latest;
 import org.keelweigh.ui.shell.SaveNews;
 import org.keelweigh.ui.shell.Visitor;
 
@@ -32,20 +37,30 @@ final class BoatDesk {
     private final AppraisalService appraisal;
     private final CandidateId boat;
     private final Notices notices = new Notices();
+    private final Latest<Measured> measuring;
+    private Runnable onSaved = () -> {};
     private Runnable onChange = () -> {};
     private Facts facts;
     private Measured measured;
 
-    BoatDesk(ShortlistEditing editing, AppraisalService appraisal, Facts facts, CandidateId boat) {
+    BoatDesk(
+            ShortlistEditing editing,
+            AppraisalService appraisal,
+            Background background,
+            Facts facts,
+            CandidateId boat) {
         this.editing = editing;
+        this.measuring = new Latest<>(background, "what an edit changes");
         this.appraisal = appraisal;
         this.boat = boat;
         this.facts = facts;
         this.measured = appraisal.measure(facts);
     }
 
-    void onChange(Runnable listener) {
-        onChange = listener;
+    /** Has every saved edit followed by {@code saved} at once, and by {@code changed} when its effect is worked out. */
+    void onChange(Runnable saved, Runnable changed) {
+        onSaved = saved;
+        onChange = changed;
     }
 
     ShortlistEditing editing() {
@@ -72,14 +87,20 @@ final class BoatDesk {
         return candidate().data();
     }
 
+    Optional<Finding> finding(String check) {
+        return data().findings().stream()
+                .filter(each -> each.check().equals(check))
+                .findFirst();
+    }
+
     BoatReport report() {
         return measured.boats().get(place());
     }
 
-    /** Tells the boat's place in the order in which the shortlist keeps its boats. */
+    /** Tells the boat's place in the order in which the shortlist keeps its boats, as they were last measured. */
     int place() {
-        for (int i = 0; i < facts.candidates().size(); i++) {
-            if (facts.candidates().get(i).id().equals(boat)) {
+        for (int i = 0; i < measured.boats().size(); i++) {
+            if (measured.boats().get(i).id().equals(boat)) {
                 return i;
             }
         }
@@ -104,12 +125,28 @@ final class BoatDesk {
         return edit(field, data -> new FieldPath(field).with(data, value));
     }
 
+    /**
+     * Makes an edit that no bound can refuse and saves it. Shows it at once; what follows from it is worked out meanwhile,
+     * and a newer edit overtakes.
+     */
+    void record(UI ui, String field, UnaryOperator<CandidateData> change) {
+        SaveNews.tell(save(change.apply(data())), words(), () -> again(field, change));
+        stored().ifPresent(now -> {
+            facts = now;
+            onSaved.run();
+            measuring.ask(ui, () -> appraisal.measure(now), found -> {
+                measured = found;
+                onChange.run();
+            });
+        });
+    }
+
     /** Makes an edit and saves it. Answers with the reason when it is refused; nothing is saved then. */
     Optional<String> edit(String field, UnaryOperator<CandidateData> change) {
         CandidateData edited = change.apply(data());
         Optional<String> refused = doubts(edited, field).filter(Doubt::refused).map(Doubt::sentence);
         if (refused.isEmpty()) {
-            SaveNews.tell(save(edited), () -> again(field, change));
+            SaveNews.tell(save(edited), words(), () -> again(field, change));
             reload();
         }
         return refused;
@@ -123,9 +160,12 @@ final class BoatDesk {
 
     /** Reads and measures everything anew, and lets the page show it. */
     void reload() {
-        editing.facts(facts.shortlist().id())
-                .filter(now -> now.candidate(boat).isPresent())
-                .ifPresent(this::adopt);
+        stored().ifPresent(this::adopt);
+    }
+
+    private Optional<Facts> stored() {
+        return editing.facts(facts.shortlist().id())
+                .filter(now -> now.candidate(boat).isPresent());
     }
 
     /** Hears that somebody changed facts; what stands in the fields stays until the person asks for the news. */
@@ -152,11 +192,13 @@ final class BoatDesk {
         return new ChangeLog(display(), new Wording(this)::of);
     }
 
+    private FieldWords words() {
+        return new FieldWords(new Wording(this)::of);
+    }
+
     /** Makes an edit once more over what stands now, bringing the boat back if it was taken off the list. */
     private void again(String field, UnaryOperator<CandidateData> change) {
-        if (editing.facts(facts.shortlist().id())
-                .flatMap(now -> now.candidate(boat))
-                .isEmpty()) {
+        if (stored().isEmpty()) {
             editing.restore(boat, Visitor.name());
             reload();
         }
@@ -164,6 +206,7 @@ final class BoatDesk {
     }
 
     private void adopt(Facts now) {
+        measuring.drop();
         facts = now;
         measured = appraisal.measure(now);
         onChange.run();

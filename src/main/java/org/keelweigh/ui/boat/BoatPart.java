@@ -17,6 +17,9 @@ abstract class BoatPart extends Div {
         return desk;
     }
 
+    /** Shows what was just saved, while what follows from it is still being worked out. */
+    void saved() {}
+
     /** Shows the figures as they are after an edit, leaving everything else where it is. */
     abstract void refresh();
 }

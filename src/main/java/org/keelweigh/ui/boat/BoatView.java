@@ -15,6 +15,7 @@ import org.keelweigh.shortlist.CandidateId;
 import org.keelweigh.shortlist.Facts;
 import org.keelweigh.shortlist.FactsChanged;
 import org.keelweigh.shortlist.ShortlistEditing;
+import org.keelweigh.ui.shell.Background;
 import org.keelweigh.ui.shell.FactsFeed;
 import org.keelweigh.ui.shell.Places;
 import org.keelweigh.ui.shell.ShortlistPage;
@@ -25,13 +26,15 @@ import org.keelweigh.ui.shell.ShortlistPage;
 public class BoatView extends ShortlistPage {
 
     private final transient AppraisalService appraisal;
+    private final transient Background background;
     private BoatSection section = BoatSection.FACTS;
     private transient Optional<CandidateId> boat = Optional.empty();
     private transient @Nullable BoatDesk desk;
 
-    BoatView(ShortlistEditing editing, FactsFeed feed, AppraisalService appraisal) {
+    BoatView(ShortlistEditing editing, FactsFeed feed, AppraisalService appraisal, Background background) {
         super(editing, feed);
         this.appraisal = appraisal;
+        this.background = background;
         addClassName("kw-boat");
     }
 
@@ -63,12 +66,12 @@ public class BoatView extends ShortlistPage {
     }
 
     private void showBoat(Facts facts, CandidateId id) {
-        BoatDesk work = new BoatDesk(editing(), appraisal, facts, id);
+        BoatDesk work = new BoatDesk(editing(), appraisal, background, facts, id);
         desk = work;
         BoatHeader header = new BoatHeader(work, section);
         BoatPart part = section.make(work);
         part.setTestId("section-" + section.code());
-        work.onChange(() -> {
+        work.onChange(part::saved, () -> {
             header.refresh();
             part.refresh();
         });

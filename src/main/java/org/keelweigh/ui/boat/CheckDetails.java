@@ -52,7 +52,7 @@ final class CheckDetails extends Div {
     }
 
     void refresh() {
-        Optional<Finding> finding = finding();
+        Optional<Finding> finding = desk.finding(check.id());
         noted.setVisible(finding.isPresent());
         notYet.setVisible(finding.isEmpty());
         chances.setVisible(finding.isEmpty() && desk.report().belief().network().knowsCheck(check.id()));
@@ -163,12 +163,6 @@ final class CheckDetails extends Div {
         grid.setData(Chances.of(check, desk));
         chances.removeAll();
         chances.add(grid);
-    }
-
-    private Optional<Finding> finding() {
-        return desk.data().findings().stream()
-                .filter(each -> each.check().equals(check.id()))
-                .findFirst();
     }
 
     private static String plain(double value) {

@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.keelweigh.condition.Check;
 import org.keelweigh.condition.CheckBelief;
@@ -58,12 +59,18 @@ final class CheckRow extends Article {
         add(Plain.row("kw-row", title, state), taps, Plain.row("kw-row", rest, more));
     }
 
-    /** Shows the outcome and the chances as they are now; buttons and open details stay where they are. */
-    void refresh() {
-        Optional<Finding> finding = finding();
+    /** Shows the outcome that was just saved, before anything is known of what follows from it. */
+    void saved() {
+        Optional<Finding> finding = desk.finding(check.id());
         outcomes.forEach((outcome, button) -> press(
                 button, finding.filter(found -> found.outcome() == outcome).isPresent()));
         press(notChecked, finding.isEmpty());
+    }
+
+    /** Shows the outcome and the chances as they are now; buttons and open details stay where they are. */
+    void refresh() {
+        saved();
+        Optional<Finding> finding = desk.finding(check.id());
         String words = finding.map(CheckRow::made).orElseGet(this::chance);
         if (!words.equals(state.getText())) {
             state.setText(words);
@@ -73,10 +80,9 @@ final class CheckRow extends Article {
         }
     }
 
-    private Optional<Finding> finding() {
-        return desk.data().findings().stream()
-                .filter(each -> each.check().equals(check.id()))
-                .findFirst();
+    /** Puts the keyboard on the first outcome, after the button that showed this row has gone. */
+    void focusFirst() {
+        outcomes.values().iterator().next().focus();
     }
 
     private NativeButton tap(Outcome outcome, String looksLike) {
@@ -90,13 +96,13 @@ final class CheckRow extends Article {
             button.add(new Span(Plain.capital(looksLike)));
         }
         button.getElement().setAttribute("data-outcome", outcome.code());
-        button.addClickListener(click -> record(outcome));
+        button.addClickListener(click -> record(data -> data.withFinding(tapped(data, outcome))));
         outcomes.put(outcome, button);
         return button;
     }
 
-    private void record(Outcome outcome) {
-        desk.edit(path(), data -> data.withFinding(tapped(data, outcome)));
+    private void record(UnaryOperator<CandidateData> change) {
+        getUI().ifPresent(ui -> desk.record(ui, "findings." + check.id(), change));
     }
 
     /** A new look takes the method chosen for all; what was noted before stays. */
@@ -109,7 +115,7 @@ final class CheckRow extends Article {
     }
 
     private void clear() {
-        desk.edit(path(), data -> data.withoutFinding(check.id()));
+        record(data -> data.withoutFinding(check.id()));
     }
 
     private void toggle() {
@@ -122,10 +128,6 @@ final class CheckRow extends Article {
             details = null;
         }
         more.getElement().setAttribute("aria-expanded", String.valueOf(details != null));
-    }
-
-    private String path() {
-        return "findings." + check.id();
     }
 
     private static String made(Finding finding) {

@@ -1,10 +1,9 @@
 package org.keelweigh.ui.boat;
 
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.NativeButton;
+import com.vaadin.flow.component.html.Nav;
 import com.vaadin.flow.component.html.Section;
-import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.select.Select;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -12,7 +11,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.keelweigh.condition.Check;
-import org.keelweigh.condition.Inspection;
 import org.keelweigh.condition.Method;
 import org.keelweigh.condition.NextCheck;
 import org.keelweigh.condition.Zone;
@@ -21,6 +19,7 @@ import org.keelweigh.condition.Zone;
 final class InspectionPart extends BoatPart {
 
     private static final String PRESSED = "aria-pressed";
+    private static final int FIRST_SHOWN = 10;
 
     private final InspectionSummary summary;
     private final HistoriesPart histories;
@@ -28,9 +27,10 @@ final class InspectionPart extends BoatPart {
     private final Select<Method> method = new Select<>();
     private final NativeButton byZone = new NativeButton("By zone", click -> order(false));
     private final NativeButton byWorth = new NativeButton("By worth per minute", click -> order(true));
+    private final Nav zones = new Nav();
     private final Div checks = Plain.row("kw-stack");
     private final Map<String, CheckRow> rows = new LinkedHashMap<>();
-    private final Map<Zone, Span> counts = new LinkedHashMap<>();
+    private final List<ZoneFold> folds = new ArrayList<>();
     private transient List<Check> shown = List.of();
     private boolean worthFirst;
 
@@ -50,13 +50,22 @@ final class InspectionPart extends BoatPart {
         order.getElement().setAttribute("role", "group").setAttribute("aria-label", "Order of the checks");
         Div controls = Plain.row("kw-row", method, order);
         controls.addClassName("kw-boat-controls");
-        add(summary, histories, controls, checks, signs);
+        zones.addClassName("kw-boat-zones");
+        zones.getElement().setAttribute("aria-label", "Zones of the boat");
+        add(summary, histories, controls, zones, checks, signs);
         refresh();
     }
 
     @Override
+    void saved() {
+        rows.values().forEach(CheckRow::saved);
+        folds.forEach(each -> each.refresh(desk()));
+        signs.saved();
+        busy(true);
+    }
+
+    @Override
     void refresh() {
-        Inspection inspection = inspection();
         List<Check> all =
                 desk().catalogues().inspection().applicable(desk().report().boat());
         if (!all.equals(shown)) {
@@ -66,17 +75,21 @@ final class InspectionPart extends BoatPart {
             arrange();
         }
         rows.values().forEach(CheckRow::refresh);
-        counts.forEach((zone, count) -> count.setText(progress(zone, inspection)));
+        folds.forEach(each -> each.refresh(desk()));
         summary.refresh();
         histories.refresh();
         signs.refresh();
+        busy(false);
+    }
+
+    /** Screen readers wait with the figures until they are those of the last tap. */
+    private void busy(boolean working) {
+        summary.getElement().setAttribute("aria-busy", String.valueOf(working));
     }
 
     private void order(boolean byWorthNow) {
         worthFirst = byWorthNow;
         arrange();
-        Inspection inspection = inspection();
-        counts.forEach((zone, count) -> count.setText(progress(zone, inspection)));
     }
 
     /** Moves the rows; they are the same ones, so that what somebody typed in them stays. */
@@ -84,7 +97,9 @@ final class InspectionPart extends BoatPart {
         byZone.getElement().setAttribute(PRESSED, String.valueOf(!worthFirst));
         byWorth.getElement().setAttribute(PRESSED, String.valueOf(worthFirst));
         checks.removeAll();
-        counts.clear();
+        zones.removeAll();
+        folds.clear();
+        zones.setVisible(!worthFirst);
         if (worthFirst) {
             byWorth();
         } else {
@@ -93,18 +108,17 @@ final class InspectionPart extends BoatPart {
     }
 
     private void byZone() {
-        Map<Zone, List<Check>> zones = new LinkedHashMap<>();
+        Map<Zone, List<Check>> members = new LinkedHashMap<>();
         shown.forEach(each ->
-                zones.computeIfAbsent(each.zone(), key -> new ArrayList<>()).add(each));
-        zones.forEach((zone, members) -> {
-            Span count = new Span();
-            count.addClassName("kw-soft");
-            counts.put(zone, count);
-            Section section = new Section(Plain.row("kw-row", new H3(Plain.capital(zone.label())), count));
-            section.addClassName("kw-sheet");
-            members.forEach(each -> section.add(rows.get(each.id())));
-            checks.add(section);
+                members.computeIfAbsent(each.zone(), key -> new ArrayList<>()).add(each));
+        members.forEach((zone, own) -> folds.add(new ZoneFold(zone, own, rowsOf(own))));
+        folds.forEach(each -> {
+            zones.add(each.link());
+            checks.add(each);
         });
+        List<ZoneFold> unfinished =
+                folds.stream().filter(each -> each.refresh(desk())).toList();
+        unfinished.stream().findFirst().ifPresent(each -> each.setOpen(true));
     }
 
     private void byWorth() {
@@ -112,31 +126,34 @@ final class InspectionPart extends BoatPart {
                 .map(NextCheck::check)
                 .map(Check::id)
                 .toList();
+        List<CheckRow> sorted = rowsOf(shown.stream()
+                .sorted(Comparator.comparingInt(
+                        check -> order.contains(check.id()) ? order.indexOf(check.id()) : order.size()))
+                .toList());
         Section section = Plain.sheet(
                 "What is worth most for each minute, first",
                 Plain.soft(
                         "Checks that need water come last: they cost a trip. What is made already stands at the end."));
-        shown.stream()
-                .sorted(Comparator.comparingInt(
-                        check -> order.contains(check.id()) ? order.indexOf(check.id()) : order.size()))
-                .forEach(each -> section.add(rows.get(each.id())));
+        sorted.stream().limit(FIRST_SHOWN).forEach(section::add);
+        List<CheckRow> others = sorted.stream().skip(FIRST_SHOWN).toList();
+        if (!others.isEmpty()) {
+            section.add(showRest(section, others));
+        }
         checks.add(section);
     }
 
-    private String progress(Zone zone, Inspection inspection) {
-        List<Check> own = inspection.applicable().stream()
-                .filter(each -> each.zone() == zone)
-                .toList();
-        long made = own.stream()
-                .filter(each -> inspection.finding(each).isPresent())
-                .count();
-        return made + " of " + own.size() + " made";
+    private static NativeButton showRest(Section section, List<CheckRow> others) {
+        NativeButton show = new NativeButton("Show the rest: " + others.size() + " more checks");
+        show.setTestId("show-rest");
+        show.addClickListener(click -> {
+            section.remove(show);
+            others.forEach(section::add);
+            others.getFirst().focusFirst();
+        });
+        return show;
     }
 
-    private Inspection inspection() {
-        return Inspection.of(
-                desk().catalogues().inspection(),
-                desk().report().boat(),
-                desk().data().findings());
+    private List<CheckRow> rowsOf(List<Check> some) {
+        return some.stream().map(each -> rows.get(each.id())).toList();
     }
 }

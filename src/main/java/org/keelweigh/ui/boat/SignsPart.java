@@ -30,6 +30,11 @@ final class SignsPart extends Section {
         add(sheet);
     }
 
+    /** Shows the answers that were just saved. */
+    void saved() {
+        signs.forEach(YesNo::refresh);
+    }
+
     void refresh() {
         Boat boat = desk.report().boat();
         List<CauseSignal> now = desk.catalogues().causes().signals(boat);
@@ -37,7 +42,7 @@ final class SignsPart extends Section {
             shown = now;
             build();
         }
-        signs.forEach(YesNo::refresh);
+        saved();
     }
 
     private void build() {

@@ -37,9 +37,14 @@ final class TrustPart extends BoatPart {
     }
 
     @Override
+    void saved() {
+        signs.forEach(YesNo::refresh);
+    }
+
+    @Override
     void refresh() {
         number.refresh();
-        signs.forEach(YesNo::refresh);
+        saved();
         ListingAssessment listing = desk().report().trust().listing();
         Display display = desk().display();
         verdict.removeAll();

@@ -26,11 +26,15 @@ final class YesNo extends Div implements Refreshing {
         Div group = Plain.row("kw-boat-taps");
         group.getElement().setAttribute("role", "group").setAttribute("aria-label", words);
         for (Optional<Boolean> answer : List.of(Optional.of(true), Optional.of(false), Optional.<Boolean>empty())) {
-            NativeButton button = new NativeButton(label(answer), click -> desk.set(path.path(), answer.orElse(null)));
+            NativeButton button = new NativeButton(label(answer), click -> record(answer));
             buttons.put(answer, button);
             group.add(button);
         }
         add(new Span(Plain.capital(words)), group);
+    }
+
+    private void record(Optional<Boolean> answer) {
+        getUI().ifPresent(ui -> desk.record(ui, path.path(), data -> path.with(data, answer.orElse(null))));
     }
 
     @Override

@@ -11,6 +11,7 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.keelweigh.appraisal.AppraisalService;
 import org.keelweigh.appraisal.BoatReport;
+import org.keelweigh.appraisal.NextChecks;
 import org.keelweigh.appraisal.Perspective;
 import org.keelweigh.appraisal.WeightSet;
 import org.keelweigh.shortlist.CandidateData;
@@ -21,6 +22,7 @@ import org.keelweigh.shortlist.ShortlistEditing;
 import org.keelweigh.shortlist.ShortlistId;
 import org.keelweigh.ui.chart.BoatChart;
 import org.keelweigh.ui.shell.Background;
+import org.keelweigh.ui.shell.Latest;
 import org.keelweigh.ui.shell.Undo;
 
 /**
@@ -31,7 +33,7 @@ class Dashboard extends Div implements MattersSection.Listener {
 
     private final transient AppraisalService appraisal;
     private final transient Edits edits;
-    private final transient Advice advice;
+    private final transient Latest<NextChecks> advice;
     private final transient BiConsumer<ShortlistId, Optional<PersonId>> chosen;
     private final RadioButtonGroup<Optional<PersonId>> chooser = new RadioButtonGroup<>();
     private final AnswerStrip answer = new AnswerStrip();
@@ -51,7 +53,7 @@ class Dashboard extends Div implements MattersSection.Listener {
             BiConsumer<ShortlistId, Optional<PersonId>> chosen) {
         this.appraisal = appraisal;
         this.edits = new Edits(editing, facts.shortlist().id(), this::refresh);
-        this.advice = new Advice(appraisal, background);
+        this.advice = new Latest<>(background, "what to check next");
         this.chosen = chosen;
         weighing = Weighing.of(appraisal.measure(facts), Optional.empty());
         atFirst = weighing.points();
@@ -189,7 +191,7 @@ class Dashboard extends Div implements MattersSection.Listener {
             Glance glance = glance();
             answer.awaitNext();
             checks.await();
-            advice.ask(ui, glance, found -> {
+            advice.ask(ui, () -> appraisal.nextChecks(glance.measured().facts(), glance.perspective()), found -> {
                 answer.showNext(glance, found);
                 checks.show(glance, found);
             });

@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.notification.Notification;
 import java.util.stream.Collectors;
 import org.keelweigh.shortlist.Clash;
+import org.keelweigh.shortlist.FieldWords;
 import org.keelweigh.shortlist.Saved;
 
 /** Tells a person in a sentence when an edit met somebody else's. Nothing they typed is lost without their say. */
@@ -16,13 +17,19 @@ public final class SaveNews {
 
     private SaveNews() {}
 
+    /** Tells what came of saving where nothing is named by an id that only a catalogue or a person explains. */
+    public static void tell(Saved<?> saved, Runnable again) {
+        tell(saved, FieldWords.plain(), again);
+    }
+
     /**
      * Tells what came of saving; says nothing when it simply was saved.
      *
      * @param saved what came of it
+     * @param words names the fields
      * @param again saves the same edit over what stands now, bringing back what was deleted
      */
-    public static void tell(Saved<?> saved, Runnable again) {
+    public static void tell(Saved<?> saved, FieldWords words, Runnable again) {
         switch (saved) {
             case Saved.Done<?> done -> {}
             case Saved.Merged<?> merged ->
@@ -33,7 +40,7 @@ public final class SaveNews {
             case Saved.Clashed<?> clashed ->
                 ask(
                         clashed.clashes().stream()
-                                .map(clash -> sentence(clashed.by(), clash))
+                                .map(clash -> sentence(clashed.by(), clash, words))
                                 .collect(Collectors.joining(" ")),
                         "Use mine",
                         "Keep theirs",
@@ -47,9 +54,9 @@ public final class SaveNews {
         }
     }
 
-    private static String sentence(String by, Clash clash) {
-        return by + " changed the same field (" + clash.field() + ") meanwhile: it is " + clash.theirs()
-                + " now, and you typed " + clash.mine() + ".";
+    private static String sentence(String by, Clash clash, FieldWords words) {
+        return by + " changed the same field (" + words.of(clash.field()) + ") meanwhile: it is " + clash.theirs()
+                + " now, and yours is " + clash.mine() + ".";
     }
 
     private static void ask(String sentence, String yes, String no, Runnable again) {

@@ -17,12 +17,15 @@ import org.keelweigh.shortlist.Facts;
 import org.keelweigh.shortlist.ShortlistData;
 import org.keelweigh.shortlist.ShortlistEditing;
 import org.keelweigh.shortlist.ShortlistId;
+import org.keelweigh.ui.shell.AtOnce;
 import org.keelweigh.ui.shell.Places;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.context.annotation.Import;
 
 /** A boat on a fresh shortlist, and the ways of a person through its page. */
 @SpringBootTest(properties = "spring.datasource.url=jdbc:h2:mem:boatpage")
+@Import(AtOnce.class)
 @ViewPackages(classes = BoatView.class)
 abstract class BoatPageTests extends SpringBrowserlessTest {
 
@@ -62,6 +65,7 @@ abstract class BoatPageTests extends SpringBrowserlessTest {
 
     void tap(String testId) {
         test(byId(NativeButton.class, testId)).click();
+        roundTrip();
     }
 
     TextField type(String field, String text) {
@@ -71,6 +75,7 @@ abstract class BoatPageTests extends SpringBrowserlessTest {
     }
 
     String words(String testId) {
+        roundTrip();
         return words(byId(Component.class, testId));
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.NativeButton;
+import com.vaadin.flow.component.html.NativeDetails;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextField;
 import java.util.List;
@@ -56,10 +57,43 @@ class InspectionPartTests extends BoatPageTests {
     }
 
     @Test
+    void opensTheFirstZoneWithChecksToMakeAndFoldsTheOthers() {
+        List<ZoneFold> zones = zones();
+
+        assertThat(zones).hasSizeGreaterThan(3);
+        assertThat(zones.getFirst().isOpen()).isTrue();
+        assertThat(zones.stream().skip(1)).noneMatch(NativeDetails::isOpen);
+        assertThat(words(zones.getFirst().getSummary())).containsPattern("0 of \\d+ made");
+    }
+
+    @Test
+    void keepsZonesOpenAndCountsOnATap() {
+        ZoneFold hull = (ZoneFold) byId(Component.class, "zone-hull-bottom");
+        hull.setOpen(true);
+
+        tap("tap-" + CHECK + "-fine");
+
+        assertThat(zones()).contains(hull);
+        assertThat(hull.isOpen()).isTrue();
+        assertThat(words(hull.getSummary())).contains("1 of ");
+        assertThat(hull.link().getText()).startsWith("Bottom of the hull 1 of ");
+    }
+
+    @Test
+    void showsTheTenMostWorthwhileFirstAndTheRestOnDemand() {
+        tap("order-worth");
+        assertThat(checks()).hasSize(10);
+
+        tap("show-rest");
+        assertThat(checks()).hasSizeGreaterThan(10);
+    }
+
+    @Test
     void ordersByWorthWithoutMakingTheRowsAnew() {
         List<Component> before = checks();
 
         tap("order-worth");
+        tap("show-rest");
 
         assertThat(checks()).containsExactlyInAnyOrderElementsOf(before).isNotEqualTo(before);
     }
@@ -143,10 +177,18 @@ class InspectionPartTests extends BoatPageTests {
                         .findFirst()
                         .orElseThrow())
                 .click();
+        roundTrip();
     }
 
     private String pressed(String testId) {
         return byId(NativeButton.class, testId).getElement().getAttribute("aria-pressed");
+    }
+
+    private static List<ZoneFold> zones() {
+        return all(UI.getCurrent())
+                .filter(ZoneFold.class::isInstance)
+                .map(ZoneFold.class::cast)
+                .toList();
     }
 
     private static List<Component> checks() {
