@@ -62,6 +62,12 @@ public record Measured(Facts facts, Situation situation, Yardsticks yardsticks, 
         return all;
     }
 
+    /** Tells whether each decider's own view may be shown: only when all of them have said that they are done weighing. */
+    public boolean revealed() {
+        return situation.deciders().size() == 1
+                || situation.deciders().stream().allMatch(each -> each.data().weighed());
+    }
+
     /** Finds a person's perspective; for an empty person the first there is. */
     public Perspective perspective(Optional<PersonId> person) {
         List<Perspective> all = perspectives();

@@ -38,6 +38,7 @@ class Dashboard extends Div implements MattersSection.Listener {
     private final RadioButtonGroup<Optional<PersonId>> chooser = new RadioButtonGroup<>();
     private final AnswerStrip answer = new AnswerStrip();
     private final CheckSection checks = new CheckSection();
+    private final TogetherSection together = new TogetherSection();
     private final MattersSection matters;
     private final transient List<Part> live;
     private final transient List<Part> settled;
@@ -71,7 +72,6 @@ class Dashboard extends Div implements MattersSection.Listener {
         WhySection why = new WhySection();
         FirmnessSection firmness = new FirmnessSection();
         TieSection ties = new TieSection();
-        TogetherSection together = new TogetherSection();
         RulingsSection rulings = new RulingsSection(edits::lift);
         live = List.of(answer, value, strips, costValue, sure, why);
         settled = List.of(cards, money, years, launch, side, firmness, ties, together, rulings);
@@ -123,12 +123,18 @@ class Dashboard extends Div implements MattersSection.Listener {
     }
 
     private void offerPerspectives() {
-        List<Perspective> all = weighing.measured().perspectives();
+        boolean revealed = weighing.measured().revealed();
+        List<Perspective> all = revealed
+                ? weighing.measured().perspectives()
+                : weighing.measured().perspectives().subList(0, 1);
+        chooser.setHelperText(
+                revealed ? null : "Each one's own view is hidden until all have said on the weighing page that they are done.");
         chooser.setItems(all.stream().map(Perspective::person).toList());
         chooser.setItemLabelGenerator(
                 person -> weighing.measured().perspective(person).name());
         chooser.setValue(weighing.stated().person());
-        chooser.setVisible(all.size() > 1);
+        chooser.setVisible(weighing.measured().perspectives().size() > 1);
+        together.setVisible(revealed);
     }
 
     @Override
@@ -138,7 +144,7 @@ class Dashboard extends Div implements MattersSection.Listener {
 
     /** Looks through one person's eyes, or everybody's. */
     void look(Optional<PersonId> person) {
-        weighing = Weighing.of(weighing.measured(), person);
+        weighing = Weighing.of(weighing.measured(), weighing.measured().revealed() ? person : Optional.empty());
         atFirst = weighing.points();
         chooser.setValue(weighing.stated().person());
         showAll();
