@@ -80,7 +80,6 @@ abstract class Journey {
                 browser,
                 new Browser.NewContextOptions()
                         .setViewportSize(390, 844)
-                        .setDeviceScaleFactor(2)
                         .setHasTouch(true)
                         .setIsMobile(true));
     }
