@@ -48,13 +48,9 @@ class AccessibilityTests extends Journey {
         AxeRunOptions options = new AxeRunOptions();
         options.setResultTypes(List.of("violations"));
         return new AxeBuilder(page)
-                .options(options)
-                .exclude(List.of(CONNECTION_BAR))
-                .analyze()
-                .getViolations()
-                .stream()
-                .map(each -> place + ": " + told(each))
-                .toList();
+                .options(options).exclude(List.of(CONNECTION_BAR)).analyze().getViolations().stream()
+                        .map(each -> place + ": " + told(each))
+                        .toList();
     }
 
     private static String told(Rule violation) {

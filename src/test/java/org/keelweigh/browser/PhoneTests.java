@@ -54,7 +54,9 @@ class PhoneTests extends Journey {
         page.waitForLoadState(LoadState.NETWORKIDLE);
         List<?> widths = (List<?>) page.evaluate("[document.documentElement.scrollWidth, window.innerWidth]");
         assertThat((Integer) widths.getFirst()).as("width of %s", place).isLessThanOrEqualTo(390);
-        assertThat((Integer) widths.getLast()).as("what the phone shows of %s", place).isEqualTo(390);
+        assertThat((Integer) widths.getLast())
+                .as("what the phone shows of %s", place)
+                .isEqualTo(390);
     }
 
     private static int made(Locator progress) {
