@@ -4,22 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.Margin;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.keelweigh.condition.Finding;
 import org.keelweigh.condition.Method;
@@ -33,14 +30,12 @@ import org.keelweigh.shortlist.Candidate;
 
 /** Opens a field sheet from a file in a real browser without a network, as a phone in the seller's yard would. */
 @Tag("browser")
+@ExtendWith(Chromium.class)
 class FieldSheetBrowserTests {
 
     private static final Finding KNOWN = new Finding(
             "hull-crack", Outcome.MINOR, Method.SEEN, null, "<img src=x onerror=document.title='broken'>", null);
     private static final Candidate BOAT = FieldCases.boat(3, KNOWN);
-
-    private static Playwright playwright;
-    private static Browser browser;
 
     @TempDir
     Path folder;
@@ -50,23 +45,8 @@ class FieldSheetBrowserTests {
     private final List<String> requests = new ArrayList<>();
     private final List<String> complaints = new ArrayList<>();
 
-    @BeforeAll
-    static void start() {
-        playwright = Playwright.create();
-        browser = playwright
-                .chromium()
-                .launch(new BrowserType.LaunchOptions()
-                        .setExecutablePath(Path.of("/usr/bin/chromium"))
-                        .setArgs(List.of("--no-sandbox")));
-    }
-
-    @AfterAll
-    static void stop() {
-        playwright.close();
-    }
-
     @BeforeEach
-    void open() throws IOException {
+    void open(Browser browser) throws IOException {
         Path sheet = folder.resolve("sheet.html");
         Files.writeString(sheet, FieldCases.sheet(BOAT, "Spring"));
         phone = browser.newContext(new Browser.NewContextOptions()

@@ -80,7 +80,6 @@ abstract class Journey {
                 browser,
                 new Browser.NewContextOptions()
                         .setViewportSize(390, 844)
-                        .setDeviceScaleFactor(2)
                         .setHasTouch(true)
                         .setIsMobile(true));
     }
@@ -117,7 +116,8 @@ abstract class Journey {
     /** Waits until the dashboard answers and has worked out what to check next. */
     final void waitForAnswer(Page page) {
         see(page.locator("#answer h2"));
-        assertThat(page.locator("#next-step")).hasText(SENTENCE, new LocatorAssertions.HasTextOptions().setTimeout(PATIENCE_MS));
+        assertThat(page.locator("#next-step"))
+                .hasText(SENTENCE, new LocatorAssertions.HasTextOptions().setTimeout(PATIENCE_MS));
     }
 
     /** Tells the address of the page as {@link #visit} takes it. */

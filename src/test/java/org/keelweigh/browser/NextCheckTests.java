@@ -44,14 +44,14 @@ class NextCheckTests extends Journey {
                 .locator("button[data-outcome=" + outcome + "]");
         button.click();
         assertThat(button)
-                .hasAttribute("aria-pressed", "true", new LocatorAssertions.HasAttributeOptions().setTimeout(PATIENCE_MS));
+                .hasAttribute(
+                        "aria-pressed", "true", new LocatorAssertions.HasAttributeOptions().setTimeout(PATIENCE_MS));
     }
 
     /** Tells how much of what matters on the leading boat was checked, in per cent. */
     private static double share(Page page) {
         String figures = page.locator("#answer .kw-answer-figures").innerText();
-        return Double.parseDouble(
-                figures.replaceFirst("(?s).*?([0-9.]+) % of what matters was checked.*", "$1"));
+        return Double.parseDouble(figures.replaceFirst("(?s).*?([0-9.]+) % of what matters was checked.*", "$1"));
     }
 
     private static Locator offer(Page page, String boat) {
@@ -62,7 +62,9 @@ class NextCheckTests extends Journey {
     }
 
     private static double fairDeal(Page page, String boat) {
-        return Double.parseDouble(
-                offer(page, boat).innerText().replaceFirst("(?s).*A fair deal\\s+[^0-9]*([0-9,]+).*", "$1").replace(",", ""));
+        return Double.parseDouble(offer(page, boat)
+                .innerText()
+                .replaceFirst("(?s).*A fair deal\\s+[^0-9]*([0-9,]+).*", "$1")
+                .replace(",", ""));
     }
 }

@@ -40,9 +40,13 @@ class OwnListTests extends Journey {
         type(page, "listing.askingPrice", "-1");
         reads(page.getByTestId("field-listing.askingPrice"), "is too little");
         type(page, "boat.lengthM", "40");
-        reads(page.getByTestId("field-boat.lengthM"), "The length must be between 1.00 m and 12.00 m; 40.00 m is too much.");
+        reads(
+                page.getByTestId("field-boat.lengthM"),
+                "The length must be between 1.00 m and 12.00 m; 40.00 m is too much.");
         type(page, "boat.bareMassKg", "heavy");
-        reads(page.getByTestId("field-boat.bareMassKg"), "\"heavy\" is not a quantity that can be read; write it like 12.5 kg.");
+        reads(
+                page.getByTestId("field-boat.bareMassKg"),
+                "\"heavy\" is not a quantity that can be read; write it like 12.5 kg.");
 
         visit(page, boat);
         assertThat(field(page, "listing.askingPrice")).hasValue("450");

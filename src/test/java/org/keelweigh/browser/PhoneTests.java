@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.LoadState;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -50,10 +51,12 @@ class PhoneTests extends Journey {
     }
 
     private static void assertFits(Page page, String place) {
-        page.waitForLoadState(com.microsoft.playwright.options.LoadState.NETWORKIDLE);
+        page.waitForLoadState(LoadState.NETWORKIDLE);
         List<?> widths = (List<?>) page.evaluate("[document.documentElement.scrollWidth, window.innerWidth]");
         assertThat((Integer) widths.getFirst()).as("width of %s", place).isLessThanOrEqualTo(390);
-        assertThat((Integer) widths.getLast()).as("what the phone shows of %s", place).isEqualTo(390);
+        assertThat((Integer) widths.getLast())
+                .as("what the phone shows of %s", place)
+                .isEqualTo(390);
     }
 
     private static int made(Locator progress) {

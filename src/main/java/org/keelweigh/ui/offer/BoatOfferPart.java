@@ -55,7 +55,8 @@ final class BoatOfferPart extends Section {
                                         + " a gift, or nothing is left of your budget.")));
         add(new Paragraph(tie(offer)));
         arguments(offer);
-        OfferCurve curve = new OfferCurve("How the chance of being the best choice falls with the price");
+        OfferCurve curve =
+                new OfferCurve(report.name() + ": how its chance of being the best choice falls with its price");
         curve.setData(OfferCurves.of(offer, report.name(), display));
         add(curve, fair(offer));
     }
