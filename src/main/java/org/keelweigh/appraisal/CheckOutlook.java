@@ -18,4 +18,9 @@ public record CheckOutlook(int boat, Check check, double gain, double gainError,
     public double gainPerMinute() {
         return gain / Math.max(1, minutes);
     }
+
+    /** Says why the check is worth making, as the end of a sentence about it. */
+    public String reason() {
+        return "would change the choice in " + Confidence.inWords(changeChance) + " cases";
+    }
 }

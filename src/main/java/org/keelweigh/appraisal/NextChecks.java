@@ -1,6 +1,7 @@
 package org.keelweigh.appraisal;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What to check next.
@@ -23,6 +24,14 @@ public record NextChecks(
     public NextChecks {
         outlooks = List.copyOf(outlooks);
         visit = List.copyOf(visit);
+    }
+
+    /** Tells the outlooks on one boat: those of the visit first, in its order, then the most gain for a minute. */
+    public List<CheckOutlook> on(int boat) {
+        return Stream.concat(visit.stream(), outlooks.stream())
+                .filter(each -> each.boat() == boat)
+                .distinct()
+                .toList();
     }
 
     /** Tells whether no check left is worth the trip. */

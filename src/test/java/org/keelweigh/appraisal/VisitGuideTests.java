@@ -25,7 +25,7 @@ class VisitGuideTests {
     void plansWhatFitsAndWalksInTheOrderOfTheZones() {
         ConditionAssessment condition = measured(pedal()).boats().getFirst().condition();
 
-        VisitRoute route = VisitRoute.of(condition, 45, VisitOrder.WALK);
+        VisitRoute route = VisitRoute.of(condition, 45, VisitOrder.WALK, List.of());
 
         assertThat(route.planned()).hasSizeGreaterThan(3);
         assertThat(route.planned().stream().mapToDouble(Check::minutes).sum()).isLessThanOrEqualTo(45);
@@ -40,20 +40,59 @@ class VisitGuideTests {
     void beginsWithWhatIsWorthMost() {
         ConditionAssessment condition = measured(pedal()).boats().getFirst().condition();
 
-        assertThat(VisitRoute.of(condition, 500, VisitOrder.WORTH).all())
+        assertThat(VisitRoute.of(condition, 500, VisitOrder.WORTH, List.of()).all())
                 .isEqualTo(condition.nextChecks().stream().map(NextCheck::check).toList());
+    }
+
+    @Test
+    void beginsWithWhatCouldChangeTheChoice() {
+        ConditionAssessment condition = measured(pedal()).boats().getFirst().condition();
+        List<Check> byWorth =
+                condition.nextChecks().stream().map(NextCheck::check).toList();
+        CheckOutlook fourth = new CheckOutlook(0, byWorth.get(3), 20, 1, 0.03, 5);
+        CheckOutlook second = new CheckOutlook(0, byWorth.get(1), 90, 1, 0.2, 30);
+        CheckOutlook other = new CheckOutlook(1, byWorth.get(2), 95, 1, 0.3, 1);
+        NextChecks advice = new NextChecks(List.of(other, fourth, second), List.of(second), 30, 90, 110, "");
+
+        List<Check> all =
+                VisitRoute.of(condition, 500, VisitOrder.CHOICE, advice.on(0)).all();
+
+        assertThat(all.subList(0, 3)).containsExactly(byWorth.get(1), byWorth.get(3), byWorth.getFirst());
+        assertThat(all).containsExactlyInAnyOrderElementsOf(byWorth);
+        assertThat(fourth.reason()).isEqualTo("would change the choice in 3 of 100 cases");
+    }
+
+    @Test
+    void fallsBackToTheWorthWhileTheChoiceIsNotWorkedOut() {
+        ConditionAssessment condition = measured(pedal()).boats().getFirst().condition();
+
+        assertThat(VisitRoute.of(condition, 30, VisitOrder.CHOICE, List.of()))
+                .isEqualTo(VisitRoute.of(condition, 30, VisitOrder.WORTH, List.of()));
+    }
+
+    @Test
+    void leavesOutWhatWasMadeMeanwhile() {
+        ConditionAssessment condition = measured(pedal()).boats().getFirst().condition();
+        VisitRoute route = VisitRoute.of(condition, 45, VisitOrder.WORTH, List.of());
+        Check made = route.planned().getFirst();
+
+        assertThat(route.without(made::equals).all())
+                .hasSize(route.all().size() - 1)
+                .doesNotContain(made);
     }
 
     @Test
     void plansNothingWithoutTime() {
         ConditionAssessment condition = measured(pedal()).boats().getFirst().condition();
 
-        assertThat(VisitRoute.of(condition, 0, VisitOrder.WALK).planned()).isEmpty();
+        assertThat(VisitRoute.of(condition, 0, VisitOrder.WALK, List.of()).planned())
+                .isEmpty();
     }
 
     @Test
     void namesEachToolOnceAndTheMostUsefulFirst() {
-        List<Check> checks = VisitRoute.of(measured(pedal()).boats().getFirst().condition(), 500, VisitOrder.WALK)
+        List<Check> checks = VisitRoute.of(
+                        measured(pedal()).boats().getFirst().condition(), 500, VisitOrder.WALK, List.of())
                 .all();
 
         List<String> tools = VisitGuide.tools(checks);

@@ -1,6 +1,9 @@
 package org.keelweigh.ui.boat;
 
 import com.vaadin.flow.component.UI;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -9,7 +12,11 @@ import org.keelweigh.appraisal.AppraisalService;
 import org.keelweigh.appraisal.BoatReport;
 import org.keelweigh.appraisal.Catalogues;
 import org.keelweigh.appraisal.Measured;
+import org.keelweigh.appraisal.VisitOrder;
+import org.keelweigh.appraisal.VisitRoute;
+import org.keelweigh.condition.Check;
 import org.keelweigh.condition.Finding;
+import org.keelweigh.report.FieldSheet;
 import org.keelweigh.shortlist.Candidate;
 import org.keelweigh.shortlist.CandidateData;
 import org.keelweigh.shortlist.CandidateId;
@@ -19,6 +26,7 @@ import org.keelweigh.shortlist.Doubt;
 import org.keelweigh.shortlist.Facts;
 import org.keelweigh.shortlist.FieldPath;
 import org.keelweigh.shortlist.FieldWords;
+import org.keelweigh.shortlist.PhotoAlbum;
 import org.keelweigh.shortlist.Plausibility;
 import org.keelweigh.shortlist.Saved;
 import org.keelweigh.shortlist.ShortlistEditing;
@@ -26,6 +34,7 @@ import org.keelweigh.ui.shell.Background;
 import org.keelweigh.ui.shell.Latest;
 import org.keelweigh.ui.shell.SaveNews;
 import org.keelweigh.ui.shell.Visitor;
+import org.springframework.stereotype.Component;
 
 /**
  * What all sections of a boat's page work with: the boat as it was last seen here, what was found out about it, and the one
@@ -33,25 +42,32 @@ import org.keelweigh.ui.shell.Visitor;
  */
 final class BoatDesk {
 
+    private final Services services;
     private final ShortlistEditing editing;
     private final AppraisalService appraisal;
     private final CandidateId boat;
     private final Notices notices = new Notices();
     private final Latest<Measured> measuring;
+    private boolean working;
     private Runnable onSaved = () -> {};
     private Runnable onChange = () -> {};
     private Facts facts;
     private Measured measured;
 
-    BoatDesk(
+    /** Everything the page works with. */
+    @Component
+    record Services(
             ShortlistEditing editing,
             AppraisalService appraisal,
             Background background,
-            Facts facts,
-            CandidateId boat) {
-        this.editing = editing;
-        this.measuring = new Latest<>(background, "what an edit changes");
-        this.appraisal = appraisal;
+            PhotoAlbum album,
+            Clock clock) {}
+
+    BoatDesk(Services services, Facts facts, CandidateId boat) {
+        this.services = services;
+        this.editing = services.editing();
+        this.appraisal = services.appraisal();
+        this.measuring = new Latest<>(services.background(), "what an edit changes");
         this.boat = boat;
         this.facts = facts;
         this.measured = appraisal.measure(facts);
@@ -65,6 +81,29 @@ final class BoatDesk {
 
     ShortlistEditing editing() {
         return editing;
+    }
+
+    PhotoAlbum album() {
+        return services.album();
+    }
+
+    /** Writes the field sheet of this boat, in the order of a walk round it. */
+    byte[] fieldSheet() {
+        BoatReport report = report();
+        List<Check> checks = VisitRoute.of(report.condition(), Double.POSITIVE_INFINITY, VisitOrder.WALK, List.of())
+                .all(catalogues().inspection().applicable(report.boat()));
+        FieldSheet.Stop stop = new FieldSheet.Stop(candidate(), report.boat(), checks);
+        return FieldSheet.of(
+                        data().name(),
+                        List.of(stop),
+                        catalogues().inspection(),
+                        services.clock().instant())
+                .getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** Tells whether what a saved edit changes is still being worked out. */
+    boolean working() {
+        return working;
     }
 
     Notices notices() {
@@ -133,9 +172,11 @@ final class BoatDesk {
         SaveNews.tell(save(change.apply(data())), words(), () -> again(field, change));
         stored().ifPresent(now -> {
             facts = now;
+            working = true;
             onSaved.run();
             measuring.ask(ui, () -> appraisal.measure(now), found -> {
                 measured = found;
+                working = false;
                 onChange.run();
             });
         });
@@ -207,6 +248,7 @@ final class BoatDesk {
 
     private void adopt(Facts now) {
         measuring.drop();
+        working = false;
         facts = now;
         measured = appraisal.measure(now);
         onChange.run();

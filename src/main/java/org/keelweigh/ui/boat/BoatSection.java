@@ -11,6 +11,7 @@ enum BoatSection {
     HAUL("haul", "Haul and lift", HaulPart::new),
     FIT("fit", "Fit", FitPart::new),
     TRUST("trust", "Trust", TrustPart::new),
+    PHOTOS("photos", "Photos", PhotosPart::new),
     HISTORY("history", "History", HistoryPart::new);
 
     private final String code;

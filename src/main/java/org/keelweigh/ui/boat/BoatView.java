@@ -10,12 +10,9 @@ import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouteParameters;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.keelweigh.appraisal.AppraisalService;
 import org.keelweigh.shortlist.CandidateId;
 import org.keelweigh.shortlist.Facts;
 import org.keelweigh.shortlist.FactsChanged;
-import org.keelweigh.shortlist.ShortlistEditing;
-import org.keelweigh.ui.shell.Background;
 import org.keelweigh.ui.shell.FactsFeed;
 import org.keelweigh.ui.shell.Places;
 import org.keelweigh.ui.shell.ShortlistPage;
@@ -23,18 +20,18 @@ import org.keelweigh.ui.shell.ShortlistPage;
 /** A boat's page. The address names the boat and the section shown. */
 @Route(Places.BOAT_PAGE)
 @StyleSheet("css/boat.css")
+@StyleSheet("css/photos.css")
 public class BoatView extends ShortlistPage {
 
-    private final transient AppraisalService appraisal;
-    private final transient Background background;
+    private final transient BoatDesk.Services services;
     private BoatSection section = BoatSection.FACTS;
     private transient Optional<CandidateId> boat = Optional.empty();
     private transient @Nullable BoatDesk desk;
+    private @Nullable BoatPart part;
 
-    BoatView(ShortlistEditing editing, FactsFeed feed, AppraisalService appraisal, Background background) {
-        super(editing, feed);
-        this.appraisal = appraisal;
-        this.background = background;
+    BoatView(FactsFeed feed, BoatDesk.Services services) {
+        super(services.editing(), feed);
+        this.services = services;
         addClassName("kw-boat");
     }
 
@@ -62,22 +59,26 @@ public class BoatView extends ShortlistPage {
             show(facts);
         } else {
             desk.hear(facts, change.who());
+            if (part != null) {
+                part.saved();
+            }
         }
     }
 
     private void showBoat(Facts facts, CandidateId id) {
-        BoatDesk work = new BoatDesk(editing(), appraisal, background, facts, id);
+        BoatDesk work = new BoatDesk(services, facts, id);
         desk = work;
         BoatHeader header = new BoatHeader(work, section);
-        BoatPart part = section.make(work);
-        part.setTestId("section-" + section.code());
-        work.onChange(part::saved, () -> {
+        BoatPart made = section.make(work);
+        part = made;
+        made.setTestId("section-" + section.code());
+        work.onChange(made::saved, () -> {
             header.refresh();
-            part.refresh();
+            made.refresh();
         });
         H2 heading = new H2(section.label());
         heading.addClassName("kw-boat-section");
-        add(header, sections(facts, id), work.notices(), heading, part);
+        add(header, sections(facts, id), work.notices(), heading, made);
     }
 
     private Nav sections(Facts facts, CandidateId id) {

@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.Paragraph;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.keelweigh.appraisal.BoatReport;
 import org.keelweigh.haul.BagCarry;
 import org.keelweigh.haul.CartAnswer;
@@ -14,6 +15,8 @@ import org.keelweigh.haul.HaulerAnswer;
 import org.keelweigh.haul.Leg;
 import org.keelweigh.shortlist.Display;
 import org.keelweigh.ui.chart.CartDrawing;
+import org.keelweigh.ui.chart.CartDrawingData;
+import org.keelweigh.ui.format.CartScene;
 
 /** From the car to the water and back on to the car. */
 final class HaulPart extends BoatPart {
@@ -52,8 +55,9 @@ final class HaulPart extends BoatPart {
     }
 
     private void plan(BoatReport report, CartPlan plan) {
-        drawing.getParent().ifPresent(frame -> frame.setVisible(true));
-        drawing.setData(new CartScene(report, plan, desk().display()).data());
+        Optional<CartDrawingData> picture = picture(report, plan);
+        drawing.getParent().ifPresent(frame -> frame.setVisible(picture.isPresent()));
+        picture.ifPresent(drawing::setData);
         cart.add(Plain.sheet(
                 "Stretch by stretch",
                 Plain.table(
@@ -73,6 +77,16 @@ final class HaulPart extends BoatPart {
                         2),
                 rating(plan)));
         cart.add(axle(plan));
+    }
+
+    private Optional<CartDrawingData> picture(BoatReport report, CartPlan plan) {
+        CartScene scene = new CartScene(plan, desk().display());
+        return scene.hardest()
+                .map(leg -> scene.on(leg, report.id().toString(), report.name(), report.boat()))
+                .map(drawn -> new CartDrawingData(
+                        report.name() + " weighs " + desk().display().mass(plan.massKg()) + " on the cart; "
+                                + plan.reasons().getFirst(),
+                        List.of(drawn)));
     }
 
     private List<String> leg(Leg leg) {

@@ -1,5 +1,6 @@
 package org.keelweigh.ui.boat;
 
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.Nav;
@@ -14,6 +15,7 @@ import org.keelweigh.condition.Check;
 import org.keelweigh.condition.Method;
 import org.keelweigh.condition.NextCheck;
 import org.keelweigh.condition.Zone;
+import org.keelweigh.ui.shell.Downloads;
 
 /** The inspection: every check that applies, one tap each; a tap changes only what it moved. */
 final class InspectionPart extends BoatPart {
@@ -50,9 +52,15 @@ final class InspectionPart extends BoatPart {
         order.getElement().setAttribute("role", "group").setAttribute("aria-label", "Order of the checks");
         Div controls = Plain.row("kw-row", method, order);
         controls.addClassName("kw-boat-controls");
+        Anchor sheet = Downloads.link(
+                "Field sheet to take along (works without a network, prints)",
+                Downloads.fileName("field-sheet", desk.data().name(), "html"),
+                "text/html;charset=utf-8",
+                desk::fieldSheet);
+        sheet.setTestId("field-sheet");
         zones.addClassName("kw-boat-zones");
         zones.getElement().setAttribute("aria-label", "Zones of the boat");
-        add(summary, histories, controls, zones, checks, signs);
+        add(summary, histories, controls, sheet, zones, checks, signs);
         refresh();
     }
 
@@ -61,7 +69,7 @@ final class InspectionPart extends BoatPart {
         rows.values().forEach(CheckRow::saved);
         folds.forEach(each -> each.refresh(desk()));
         signs.saved();
-        busy(true);
+        busy(desk().working());
     }
 
     @Override
@@ -79,7 +87,7 @@ final class InspectionPart extends BoatPart {
         summary.refresh();
         histories.refresh();
         signs.refresh();
-        busy(false);
+        busy(desk().working());
     }
 
     /** Screen readers wait with the figures until they are those of the last tap. */

@@ -7,7 +7,6 @@ import com.vaadin.flow.component.html.OrderedList;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import org.keelweigh.appraisal.CheckOutlook;
-import org.keelweigh.appraisal.Confidence;
 import org.keelweigh.appraisal.NextChecks;
 import org.keelweigh.shortlist.Display;
 import org.keelweigh.ui.shell.Places;
@@ -51,8 +50,7 @@ class CheckSection extends Fold {
                 glance.name(check.boat()) + ": " + check.check().title());
         return new ListItem(
                 title,
-                new Span(" · " + Display.number(check.minutes(), 0) + " minutes · would change the choice in "
-                        + Confidence.inWords(check.changeChance()) + " cases · gains "
+                new Span(" · " + Display.number(check.minutes(), 0) + " minutes · " + check.reason() + " · gains "
                         + glance.display().money(check.gain()) + " on average"));
     }
 }

@@ -13,19 +13,13 @@ import org.keelweigh.appraisal.BoatReport;
 import org.keelweigh.haul.CartAnswer;
 import org.keelweigh.haul.CartPlan;
 import org.keelweigh.haul.HaulCatalogue;
-import org.keelweigh.haul.Leg;
 import org.keelweigh.haul.LiftBand;
 import org.keelweigh.haul.RoofLoading;
 import org.keelweigh.shortlist.Display;
 import org.keelweigh.ui.chart.CartDrawing;
 import org.keelweigh.ui.chart.CartDrawingData;
-import org.keelweigh.ui.chart.CartDrawingData.Axle;
-import org.keelweigh.ui.chart.CartDrawingData.Forces;
-import org.keelweigh.ui.chart.CartDrawingData.Hull;
-import org.keelweigh.ui.chart.CartDrawingData.Place;
 import org.keelweigh.ui.chart.CartDrawingData.Scene;
-import org.keelweigh.ui.chart.CartDrawingData.Slope;
-import org.keelweigh.ui.chart.Figure;
+import org.keelweigh.ui.format.CartScene;
 
 /** How each boat gets from the car to the water: the drawing, the verdicts in words, and one cart for all. */
 class LaunchSection extends Fold implements Part {
@@ -130,46 +124,10 @@ class LaunchSection extends Fold implements Part {
     }
 
     private static Optional<Scene> scene(BoatReport boat, Display display) {
-        return boat.cart() instanceof CartPlan plan
-                ? hardest(plan).map(leg -> scene(boat, plan, leg, display))
-                : Optional.empty();
-    }
-
-    private static Optional<Leg.Rolled> hardest(CartPlan plan) {
-        return plan.worstLeg() instanceof Leg.Rolled leg
-                ? Optional.of(leg)
-                : plan.rolled().stream()
-                        .max(Comparator.comparingDouble(each -> each.pullN().likely()));
-    }
-
-    private static Scene scene(BoatReport boat, CartPlan plan, Leg.Rolled leg, Display display) {
-        double lengthM = boat.boat().lengthM().value();
-        double bedM = plan.cart().bedAboveAxleM();
-        return new Scene(
-                boat.id().toString(),
-                boat.name(),
-                plan.reasons().getFirst(),
-                new Hull(lengthM, boat.boat().depthM().value(), display.length(lengthM)),
-                new Axle(
-                        plan.axleStationM(),
-                        plan.cart().wheelRadiusM(),
-                        "axle " + display.length(plan.axleStationM()) + " from the stern"),
-                new Place(plan.gripStationM(), bedM + plan.gripHeightM()),
-                new Place(plan.load().stationM(), bedM + plan.load().heightM()),
-                new Slope(leg.ground().slopeRad(), slope(leg)),
-                new Forces(
-                        force(plan.load().weightN(), display),
-                        force(leg.up().wheelN(), display),
-                        force(leg.up().handN(), display),
-                        force(leg.up().pullN(), display)));
-    }
-
-    private static String slope(Leg.Rolled leg) {
-        double percent = 100 * Math.tan(leg.ground().slopeRad());
-        return leg.ground().name() + ", " + (percent < 0.5 ? "level" : Display.number(percent, 0) + " % slope");
-    }
-
-    private static Figure force(double newtons, Display display) {
-        return new Figure(newtons, display.force(newtons));
+        if (!(boat.cart() instanceof CartPlan plan)) {
+            return Optional.empty();
+        }
+        CartScene scene = new CartScene(plan, display);
+        return scene.hardest().map(leg -> scene.on(leg, boat.id().toString(), boat.name(), boat.boat()));
     }
 }

@@ -13,6 +13,7 @@ import com.vaadin.flow.data.value.ValueChangeMode;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import org.keelweigh.appraisal.CheckOutlook;
 import org.keelweigh.condition.Check;
 import org.keelweigh.condition.Finding;
 import org.keelweigh.condition.Grade;
@@ -37,6 +38,7 @@ final class CheckCard extends Section implements VisitPanel {
     private final transient Check check;
     private final transient Consumer<Outcome> tapped;
     private final H2 title;
+    private final Paragraph why = new Paragraph();
     private final Div results = new Div();
     private final Div told = new Div();
     private final TextArea note = new TextArea("Note");
@@ -59,7 +61,9 @@ final class CheckCard extends Section implements VisitPanel {
         told.getElement().setAttribute("role", "alert");
         Paragraph facts = new Paragraph(effort());
         facts.addClassName("kw-soft");
-        add(facts, title, new Paragraph(check.instruction()));
+        why.addClassName("kw-soft");
+        why.setTestId("why");
+        add(facts, title, why, new Paragraph(check.instruction()));
         check.caution().ifPresent(caution -> {
             Paragraph warning = new Paragraph(caution);
             warning.addClassName("kw-caution");
@@ -91,6 +95,9 @@ final class CheckCard extends Section implements VisitPanel {
         if (check.ifFitted()) {
             results.add(result(Outcome.NOT_FITTED, "this boat does not have that part", ""));
         }
+        Optional<CheckOutlook> outlook = desk.outlook(check);
+        why.setVisible(outlook.isPresent());
+        outlook.ifPresent(found -> why.setText("Why now: it " + found.reason() + "."));
         photos.show(desk.photos().stream()
                 .filter(photo -> check.id().equals(photo.check()))
                 .toList());

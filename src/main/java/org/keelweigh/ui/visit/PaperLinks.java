@@ -13,6 +13,7 @@ import org.keelweigh.report.VisitProof;
 import org.keelweigh.report.VisitRecord;
 import org.keelweigh.shortlist.Display;
 import org.keelweigh.shortlist.UnitSystem;
+import org.keelweigh.ui.shell.Downloads;
 
 /** The papers about a visit, to read and to print. */
 final class PaperLinks extends Section {

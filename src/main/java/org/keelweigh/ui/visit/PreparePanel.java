@@ -10,6 +10,7 @@ import com.vaadin.flow.component.html.NativeDetails;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.UnorderedList;
+import com.vaadin.flow.component.progressbar.ProgressBar;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.IntegerField;
 import com.vaadin.flow.component.textfield.TextArea;
@@ -29,6 +30,8 @@ final class PreparePanel extends Div implements VisitPanel {
 
     private final transient VisitDesk desk;
     private final Paragraph plan = new Paragraph();
+    private final Paragraph reason = new Paragraph();
+    private final ProgressBar working = new ProgressBar();
     private final UnorderedList bring = new UnorderedList();
 
     PreparePanel(VisitDesk desk, Runnable begin) {
@@ -46,8 +49,22 @@ final class PreparePanel extends Div implements VisitPanel {
         plan.setText(route.planned().size() + " checks fit into your time (" + Math.round(minutes) + " minutes), "
                 + route.later().size() + " more are there if you have longer"
                 + (made == 0 ? "." : "; " + made + " are made already."));
+        working.setVisible(desk.awaitsAdvice());
+        reason.setVisible(desk.order() == VisitOrder.CHOICE);
+        reason.setText(reason(route));
         bring.removeAll();
         VisitGuide.tools(route.planned()).forEach(tool -> bring.add(new ListItem(tool)));
+    }
+
+    private String reason(VisitRoute route) {
+        if (desk.awaitsAdvice()) {
+            return "Working out what could change the choice. Until then the checks worth most per minute come first.";
+        }
+        return route.all().stream()
+                .findFirst()
+                .flatMap(first -> desk.outlook(first)
+                        .map(outlook -> "First: " + first.title() + ". It " + outlook.reason() + "."))
+                .orElse("No check left on this boat could change the choice; those worth most per minute come first.");
     }
 
     private Section time(Runnable begin) {
@@ -75,6 +92,12 @@ final class PreparePanel extends Div implements VisitPanel {
             refresh();
         });
         order.setWidthFull();
+        order.setTestId("order");
+        reason.addClassName("kw-soft");
+        reason.setTestId("order-reason");
+        reason.getElement().setAttribute("role", "status");
+        working.setIndeterminate(true);
+        working.getElement().setAttribute("aria-label", "Working out the order of the checks");
         boolean started = desk.notes().startedAt() != null;
         Button button = new Button(started ? "Begin anew: the clock starts again" : "Begin the walk", click -> {
             Instant now = desk.now();
@@ -83,7 +106,7 @@ final class PreparePanel extends Div implements VisitPanel {
         });
         button.addThemeVariants(ButtonVariant.PRIMARY);
         button.setTestId("begin");
-        return sheet("Your time", minutes, order, plan, button);
+        return sheet("Your time", minutes, order, working, reason, plan, button);
     }
 
     private Section bringing() {

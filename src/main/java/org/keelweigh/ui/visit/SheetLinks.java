@@ -5,12 +5,12 @@ import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import org.keelweigh.appraisal.BoatReport;
 import org.keelweigh.appraisal.VisitRoute;
 import org.keelweigh.condition.Check;
 import org.keelweigh.report.FieldSheet;
+import org.keelweigh.ui.shell.Downloads;
 
 /** The field sheet, for a place without a network. */
 final class SheetLinks extends Section {
@@ -54,11 +54,7 @@ final class SheetLinks extends Section {
 
     /** The order of the walk as planned here; checks that were made already come last. */
     private List<Check> checks(BoatReport boat) {
-        VisitRoute route = VisitRoute.of(boat.condition(), desk.minutes(), desk.order());
-        List<Check> all = new ArrayList<>(route.all());
-        desk.guide().checks(boat.boat()).stream()
-                .filter(check -> all.stream().noneMatch(each -> each.id().equals(check.id())))
-                .forEach(all::add);
-        return all;
+        return VisitRoute.of(boat.condition(), desk.minutes(), desk.order(), desk.outlooks(boat.id()))
+                .all(desk.guide().checks(boat.boat()));
     }
 }

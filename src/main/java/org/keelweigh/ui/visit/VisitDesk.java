@@ -1,5 +1,6 @@
 package org.keelweigh.ui.visit;
 
+import com.vaadin.flow.component.UI;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -10,7 +11,9 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.keelweigh.appraisal.AppraisalService;
 import org.keelweigh.appraisal.BoatReport;
+import org.keelweigh.appraisal.CheckOutlook;
 import org.keelweigh.appraisal.Measured;
+import org.keelweigh.appraisal.NextChecks;
 import org.keelweigh.appraisal.Standing;
 import org.keelweigh.appraisal.VisitGuide;
 import org.keelweigh.appraisal.VisitOrder;
@@ -28,6 +31,8 @@ import org.keelweigh.shortlist.Saved;
 import org.keelweigh.shortlist.ShortlistEditing;
 import org.keelweigh.shortlist.VisitBook;
 import org.keelweigh.shortlist.VisitNotes;
+import org.keelweigh.ui.shell.Background;
+import org.keelweigh.ui.shell.Latest;
 import org.keelweigh.ui.shell.Visitor;
 import org.springframework.stereotype.Component;
 
@@ -39,17 +44,57 @@ final class VisitDesk {
 
     private final Services services;
     private final CandidateId boat;
+    private final Latest<Measured> measuring;
+    private final Latest<NextChecks> advising;
     private Facts facts;
+    private Measured measured;
+    private Optional<NextChecks> advice = Optional.empty();
     private VisitOrder order = VisitOrder.WALK;
+    private Runnable onChange = () -> {};
 
     VisitDesk(Services services, Facts facts, CandidateId boat) {
         this.services = services;
         this.facts = facts;
         this.boat = boat;
+        measuring = new Latest<>(services.background, "what a visit's findings change");
+        advising = new Latest<>(services.background, "what could change the choice");
+        measured = services.appraisal.measure(facts);
     }
 
+    /** Has {@code changed} follow whenever something is worked out anew. */
+    void onChange(Runnable changed) {
+        onChange = changed;
+    }
+
+    /** Takes facts in at once; what follows from them is worked out meanwhile, and newer facts overtake. */
     void hear(Facts now) {
+        boolean news = !now.equals(facts);
         facts = now;
+        if (news) {
+            page().ifPresent(ui -> measuring.ask(ui, () -> services.appraisal.measure(now), found -> {
+                measured = found;
+                onChange.run();
+                advise();
+            }));
+        }
+    }
+
+    private void advise() {
+        if (order == VisitOrder.CHOICE) {
+            Measured now = measured;
+            page().ifPresent(ui -> advising.ask(
+                    ui,
+                    () -> services.appraisal.nextChecks(
+                            now.facts(), now.perspectives().getFirst()),
+                    found -> {
+                        advice = Optional.of(found);
+                        onChange.run();
+                    }));
+        }
+    }
+
+    private static Optional<UI> page() {
+        return Optional.ofNullable(UI.getCurrent());
     }
 
     Facts facts() {
@@ -65,18 +110,18 @@ final class VisitDesk {
     }
 
     Measured measured() {
-        return services.appraisal.measure(facts);
+        return measured;
     }
 
     BoatReport report() {
-        return measured().boats().stream()
+        return measured.boats().stream()
                 .filter(each -> each.id().equals(boat))
                 .findFirst()
                 .orElseThrow(() -> new NoSuchElementException("This boat has been deleted"));
     }
 
     Standing standing() {
-        return Standing.of(measured(), boat);
+        return Standing.of(measured, boat);
     }
 
     InspectionCatalogue inspection() {
@@ -122,6 +167,27 @@ final class VisitDesk {
 
     void order(VisitOrder other) {
         order = other;
+        advise();
+    }
+
+    /** Tells whether the order asked for is still being worked out. */
+    boolean awaitsAdvice() {
+        return order == VisitOrder.CHOICE && advice.isEmpty();
+    }
+
+    /** Tells what checks on a boat could do to the choice, as far as that is asked for and known. */
+    List<CheckOutlook> outlooks(CandidateId which) {
+        List<CandidateId> boats = measured.boats().stream().map(BoatReport::id).toList();
+        return order == VisitOrder.CHOICE
+                ? advice.map(found -> found.on(boats.indexOf(which))).orElse(List.of())
+                : List.of();
+    }
+
+    /** Tells what a check on this boat could do to the choice, if that is asked for and known. */
+    Optional<CheckOutlook> outlook(Check check) {
+        return outlooks(boat).stream()
+                .filter(each -> each.check().id().equals(check.id()))
+                .findFirst();
     }
 
     /** Tells the checks that apply, in zone order, made or not. */
@@ -139,7 +205,8 @@ final class VisitDesk {
     VisitRoute route() {
         Instant start = notes().startedAt();
         long gone = start == null ? 0 : Duration.between(start, now()).toMinutes();
-        return VisitRoute.of(report().condition(), Math.max(0, minutes() - gone), order);
+        return VisitRoute.of(report().condition(), Math.max(0, minutes() - gone), order, outlooks(boat))
+                .without(check -> finding(check.id()).isPresent());
     }
 
     Optional<Check> next() {
@@ -179,6 +246,7 @@ final class VisitDesk {
         private final AppraisalService appraisal;
         private final VisitGuide guide;
         private final Clock clock;
+        private final Background background;
 
         Services(
                 ShortlistEditing editing,
@@ -186,13 +254,15 @@ final class VisitDesk {
                 VisitBook book,
                 AppraisalService appraisal,
                 VisitGuide guide,
-                Clock clock) {
+                Clock clock,
+                Background background) {
             this.editing = editing;
             this.album = album;
             this.book = book;
             this.appraisal = appraisal;
             this.guide = guide;
             this.clock = clock;
+            this.background = background;
         }
     }
 }

@@ -72,7 +72,11 @@ public class VisitView extends ShortlistPage {
             return;
         }
         desk.hear(facts);
-        standing.show(desk.standing());
+        refresh(desk);
+    }
+
+    private void refresh(VisitDesk opened) {
+        standing.show(opened.standing());
         stage.getChildren()
                 .filter(VisitPanel.class::isInstance)
                 .map(VisitPanel.class::cast)
@@ -82,6 +86,7 @@ public class VisitView extends ShortlistPage {
     private void open(Facts facts, CandidateId id) {
         VisitDesk opened = new VisitDesk(services, facts, id);
         desk = opened;
+        opened.onChange(() -> refresh(opened));
         standing.show(opened.standing());
         add(new H1("Visit: " + opened.name()), standing, steps, stage);
         go(opened, opened.notes().startedAt() == null ? VisitStep.PREPARE : VisitStep.WALK);

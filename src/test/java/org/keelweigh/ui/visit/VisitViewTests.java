@@ -9,6 +9,7 @@ import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.combobox.ComboBox;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.IntegerField;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
@@ -17,6 +18,7 @@ import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.keelweigh.appraisal.VisitOrder;
 import org.keelweigh.boat.BoatKind;
 import org.keelweigh.condition.Check;
 import org.keelweigh.condition.Finding;
@@ -33,11 +35,14 @@ import org.keelweigh.shortlist.ShortlistData;
 import org.keelweigh.shortlist.ShortlistEditing;
 import org.keelweigh.shortlist.VisitBook;
 import org.keelweigh.ui.photo.PhotoStrip;
+import org.keelweigh.ui.shell.AtOnce;
 import org.keelweigh.ui.shell.Places;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.context.annotation.Import;
 
 @SpringBootTest(properties = "spring.datasource.url=jdbc:h2:mem:visit")
+@Import(AtOnce.class)
 class VisitViewTests extends SpringBrowserlessTest {
 
     @Autowired
@@ -88,6 +93,20 @@ class VisitViewTests extends SpringBrowserlessTest {
         assertThat($(Paragraph.class).all())
                 .extracting(Paragraph::getText)
                 .anySatisfy(words -> assertThat(words).startsWith("Do not buy").contains("may be stolen"));
+    }
+
+    @Test
+    void ordersByWhatCouldChangeTheChoiceAndSaysWhy() {
+        open();
+        @SuppressWarnings("unchecked")
+        Select<VisitOrder> order = $(Select.class).withTestId("order").single();
+        test(order).selectItem(VisitOrder.CHOICE.label());
+        roundTrip();
+        assertThat(text("order-reason")).containsPattern("would change the choice in .* cases|No check left");
+
+        click("begin");
+
+        assertThat(text("why")).startsWith("Why now: it would change the choice in ");
     }
 
     @Test
@@ -201,6 +220,7 @@ class VisitViewTests extends SpringBrowserlessTest {
 
     private void click(String testId) {
         test($(Button.class).withTestId(testId).single()).click();
+        roundTrip();
     }
 
     private String text(String testId) {

@@ -1,4 +1,4 @@
-package org.keelweigh.ui.visit;
+package org.keelweigh.ui.shell;
 
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.server.streams.DownloadHandler;
@@ -8,12 +8,12 @@ import java.util.Locale;
 import java.util.function.Supplier;
 
 /** Links to files that are made when somebody asks for them. */
-final class Downloads {
+public final class Downloads {
 
     private Downloads() {}
 
     /** Makes a link. */
-    static Anchor link(String text, String fileName, String mediaType, Supplier<byte[]> content) {
+    public static Anchor link(String text, String fileName, String mediaType, Supplier<byte[]> content) {
         DownloadHandler handler = DownloadHandler.fromInputStream(event -> {
             byte[] bytes = content.get();
             return new DownloadResponse(new ByteArrayInputStream(bytes), fileName, mediaType, bytes.length);
@@ -24,7 +24,7 @@ final class Downloads {
     }
 
     /** Makes a file name of a boat's name that every system accepts. */
-    static String fileName(String what, String boat, String ending) {
+    public static String fileName(String what, String boat, String ending) {
         String plain =
                 boat.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
         String brief = plain.length() > 40 ? plain.substring(0, 40) : plain;
