@@ -143,6 +143,14 @@ abstract class Journey {
         visit(page, address.replaceFirst("(boat/[^/]+).*$", "$1/" + section));
     }
 
+    /** Opens the section that something is folded away in, if it is. */
+    static void unfold(Locator inside) {
+        Locator fold = inside.locator("xpath=ancestor::details[1]");
+        if (fold.getAttribute("open") == null) {
+            fold.locator("> summary").click();
+        }
+    }
+
     static void see(Locator locator) {
         assertThat(locator.first()).isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(PATIENCE_MS));
     }

@@ -68,6 +68,7 @@ class MainJobTests extends Journey {
         String before = money.innerText();
         assertThat(before).contains("Cost over 5 years: ");
 
+        unfold(page.getByTestId("tap-stern-drag-fine"));
         page.getByTestId("tap-stern-drag-fine").click();
 
         changes(money, before);

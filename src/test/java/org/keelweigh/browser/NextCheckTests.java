@@ -42,6 +42,7 @@ class NextCheckTests extends Journey {
                 .filter(new Locator.FilterOptions()
                         .setHas(page.locator("h4").getByText(check, new Locator.GetByTextOptions().setExact(true))))
                 .locator("button[data-outcome=" + outcome + "]");
+        unfold(button);
         button.click();
         assertThat(button)
                 .hasAttribute(
