@@ -2,7 +2,9 @@ package org.keelweigh.ui.boat;
 
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H4;
+import com.vaadin.flow.component.html.NativeDetails;
 import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.html.Span;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -53,14 +55,19 @@ final class SignsPart extends Section {
         shown.forEach(each ->
                 byCause.computeIfAbsent(each.cause(), key -> new ArrayList<>()).add(each));
         byCause.forEach((cause, members) -> {
-            Div group =
-                    new Div(new H4(causes.cause(cause).map(HiddenCause::label).orElse(cause)));
+            Div group = new Div();
             members.forEach(each -> {
                 YesNo sign = new YesNo(desk, each.id(), each.phrase());
                 signs.add(sign);
                 group.add(sign);
             });
-            groups.add(group);
+            NativeDetails fold = new NativeDetails();
+            fold.setSummary(
+                    new H4(Plain.capital(
+                            causes.cause(cause).map(HiddenCause::label).orElse(cause))),
+                    new Span(members.size() == 1 ? "1 sign" : members.size() + " signs"));
+            fold.setContent(group);
+            groups.add(fold);
         });
     }
 }

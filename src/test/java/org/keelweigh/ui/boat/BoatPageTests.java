@@ -8,6 +8,7 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.textfield.TextField;
+import com.vaadin.flow.server.VaadinSession;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.keelweigh.boat.BoatKind;
@@ -65,7 +66,7 @@ abstract class BoatPageTests extends SpringBrowserlessTest {
 
     void tap(String testId) {
         test(byId(NativeButton.class, testId)).click();
-        roundTrip();
+        settle();
     }
 
     TextField type(String field, String text) {
@@ -74,8 +75,15 @@ abstract class BoatPageTests extends SpringBrowserlessTest {
         return input;
     }
 
+    /** Lets what was worked out in the background be shown: that happens when the page's lock is let go. */
+    static void settle() {
+        VaadinSession session = VaadinSession.getCurrent();
+        session.unlock();
+        session.lock();
+    }
+
     String words(String testId) {
-        roundTrip();
+        settle();
         return words(byId(Component.class, testId));
     }
 

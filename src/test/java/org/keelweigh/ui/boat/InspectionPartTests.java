@@ -177,7 +177,7 @@ class InspectionPartTests extends BoatPageTests {
                         .findFirst()
                         .orElseThrow())
                 .click();
-        roundTrip();
+        settle();
     }
 
     private String pressed(String testId) {
