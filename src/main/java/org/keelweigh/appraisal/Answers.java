@@ -141,18 +141,17 @@ public final class Answers {
 
     private String named(List<Difference.Part> parts, int boat, int other) {
         return parts.stream()
+                .map(part -> measured.yardsticks().all().get(part.criterion()))
+                .filter(each -> !write(each, boat).equals(write(each, other)))
                 .limit(MOST_NAMED)
-                .map(part -> {
-                    Yardstick yardstick = measured.yardsticks().all().get(part.criterion());
-                    return lower(yardstick.name()) + " (" + write(yardstick, boat) + " against "
-                            + write(yardstick, other) + ")";
-                })
+                .map(each -> lower(each.name()) + " (" + write(each, boat) + " against " + write(each, other) + ")")
                 .collect(Collectors.joining(" and "));
     }
 
     /** What differs from person to person has no measure of all together; its value stands in. */
     private String write(Yardstick yardstick, int boat) {
-        boolean together = perspective.person().isEmpty() && measured.situation().people().size() > 1;
+        boolean together =
+                perspective.person().isEmpty() && measured.situation().people().size() > 1;
         if (yardstick.personal() && together) {
             int column = measured.yardsticks().column(yardstick.measure());
             return Display.number(perspective.value(boat, column), 0) + " of 100";

@@ -144,7 +144,12 @@ final class BoatMeasurer {
     }
 
     private BoatFutures futures(
-            Candidate candidate, String drawName, Boat boat, Belief belief, ConditionAssessment condition, OwnershipFacts facts) {
+            Candidate candidate,
+            String drawName,
+            Boat boat,
+            Belief belief,
+            ConditionAssessment condition,
+            OwnershipFacts facts) {
         CostSampler sampler = CostSampler.of(facts, prices, depreciation);
         double slope = PriceResponse.of(facts, prices, depreciation).slope();
         Inspection inspection =

@@ -5,6 +5,8 @@ import com.vaadin.flow.component.notification.Notification;
 import com.vaadin.flow.server.ErrorEvent;
 import com.vaadin.flow.server.ServiceInitEvent;
 import com.vaadin.flow.server.VaadinServiceInitListener;
+import java.io.IOException;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Component;
@@ -22,6 +24,10 @@ class PlainErrors implements VaadinServiceInitListener {
     }
 
     private static void handle(ErrorEvent error) {
+        if (leftMidway(error.getThrowable())) {
+            LOG.debug("A page was left while it was being answered", error.getThrowable());
+            return;
+        }
         LOG.error("A page failed", error.getThrowable());
         UI ui = UI.getCurrent();
         if (ui != null) {
@@ -30,5 +36,15 @@ class PlainErrors implements VaadinServiceInitListener {
                     SHOWN_MS,
                     Notification.Position.TOP_CENTER));
         }
+    }
+
+    /** Somebody who closes a tab breaks the connection; that is no fault of the page. */
+    private static boolean leftMidway(@Nullable Throwable thrown) {
+        for (Throwable each = thrown; each != null; each = each.getCause()) {
+            if (each instanceof IOException) {
+                return true;
+            }
+        }
+        return false;
     }
 }
