@@ -128,7 +128,9 @@ class Dashboard extends Div implements MattersSection.Listener {
                 ? weighing.measured().perspectives()
                 : weighing.measured().perspectives().subList(0, 1);
         chooser.setHelperText(
-                revealed ? null : "Each one's own view is hidden until all have said on the weighing page that they are done.");
+                revealed
+                        ? null
+                        : "Each one's own view is hidden until all have said on the weighing page that they are done.");
         chooser.setItems(all.stream().map(Perspective::person).toList());
         chooser.setItemLabelGenerator(
                 person -> weighing.measured().perspective(person).name());
