@@ -21,7 +21,7 @@ import org.keelweigh.shortlist.Facts;
  */
 public record UnknownsThatMatter(String leader, String runnerUp, double margin, List<Unknown> unknowns) {
 
-    /** Enough for the swing of a margin, because all measurements use the same draws; see {@code docs/method/futures.md}. */
+    /** Enough for the swing of a margin, because all measurements use the same draws; see {@code docs/method/appraisal.md}. */
     private static final int FUTURES = 512;
 
     private static final double RULED_OUT = 100;
