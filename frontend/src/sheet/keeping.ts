@@ -5,8 +5,7 @@ export class Keeping {
   readonly #key: string;
   #state: Record<string, Answers> = {};
   #works = true;
-  /** Called after every change. */
-  onChange: () => void = () => {};
+  readonly #listeners: (() => void)[] = [];
 
   constructor(sheet: string) {
     this.#key = 'keelweigh-field-' + sheet;
@@ -20,6 +19,11 @@ export class Keeping {
   /** Whether the browser keeps anything for this file; some do not. */
   get works(): boolean {
     return this.#works;
+  }
+
+  /** Has a function called after every change. */
+  onChange(listener: () => void): void {
+    this.#listeners.push(listener);
   }
 
   answers(boat: Boat): Answers {
@@ -47,6 +51,6 @@ export class Keeping {
     } catch {
       this.#works = false;
     }
-    this.onChange();
+    this.#listeners.forEach((listener) => listener());
   }
 }

@@ -32,5 +32,5 @@ if (sections.length > 1) {
 }
 part('boats').append(...sections);
 part('save').addEventListener('click', () => save(sheet, keeping));
-keeping.onChange = show;
+keeping.onChange(show);
 show();

@@ -24,6 +24,13 @@ export function status(className: string): HTMLParagraphElement {
   return line;
 }
 
+/** Changes a line that is read out only where there is something new to say. */
+export function say(line: HTMLElement, words: string): void {
+  if (line.textContent !== words) {
+    line.textContent = words;
+  }
+}
+
 /** Finds a part that the page is sure to have. */
 export function part(id: string): HTMLElement {
   return document.getElementById(id)!;

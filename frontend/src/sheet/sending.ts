@@ -1,6 +1,6 @@
 import { fieldCode } from './code';
 import type { Keeping } from './keeping';
-import { button, make, part } from './make';
+import { button, make, part, say } from './make';
 import { made, type Boat, type Sheet } from './model';
 import { modules, path } from './picture';
 
@@ -23,10 +23,7 @@ export class Sending {
       all += count;
       this.#showCode(boat, count > 0 ? fieldCode(boat, answers) : '');
     }
-    const words = all === 0 ? 'No result yet.' : `${all} ${all === 1 ? 'result is' : 'results are'} ready to send.`;
-    if (part('count').textContent !== words) {
-      part('count').textContent = words;
-    }
+    say(part('count'), all === 0 ? 'No result yet.' : `${all} ${all === 1 ? 'result is' : 'results are'} ready to send.`);
   }
 
   /** Typing a note changes no code; what is shown then stays, with the focus and the marked text in it. */

@@ -1,6 +1,6 @@
 import { Card } from './card';
 import type { Keeping } from './keeping';
-import { make, status } from './make';
+import { make, say, status } from './make';
 import type { Boat } from './model';
 
 /** The walk round one boat, one check a screen. */
@@ -16,11 +16,12 @@ export function walk(boat: Boat, keeping: Keeping): HTMLElement {
   const show = (index: number): void => {
     cards.forEach((each, i) => (each.element.hidden = i !== index));
     place.value = String(index);
+  };
+  const tell = (): void => {
     const open = left();
-    const minutes = open.reduce((sum, i) => sum + boat.checks[i]!.minutes, 0);
-    progress.textContent =
-      `${boat.checks.length - open.length} of ${boat.checks.length} checked; ` +
-      `${Math.round(minutes)} minutes of checks left.`;
+    const minutes = Math.round(open.reduce((sum, i) => sum + boat.checks[i]!.minutes, 0));
+    const done = boat.checks.length - open.length;
+    say(progress, `${done} of ${boat.checks.length} checked; ${minutes} minutes of checks left.`);
   };
   const go = (index: number): void => {
     const next = index >= boat.checks.length ? (left()[0] ?? 0) : Math.max(0, index);
@@ -33,5 +34,7 @@ export function walk(boat: Boat, keeping: Keeping): HTMLElement {
   section.append(make('h2', boat.name), make('p', boat.what, 'soft'), label, progress);
   section.append(...cards.map((each) => each.element));
   show(left()[0] ?? 0);
+  tell();
+  keeping.onChange(tell);
   return section;
 }

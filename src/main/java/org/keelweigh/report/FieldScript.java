@@ -16,8 +16,9 @@ final class FieldScript {
     static String text() {
         try (InputStream in = FieldScript.class.getResourceAsStream(PLACE)) {
             if (in == null) {
-                throw new IllegalStateException("The field sheet's script report/field-sheet.js has not been built. "
-                        + "Run Maven once without -Dcharts.skip, or “npm ci && npm run bundle” in the folder frontend.");
+                throw new IllegalStateException(
+                        "The field sheet's script report/field-sheet.js has not been built. "
+                                + "Run Maven once without -Dcharts.skip, or “npm ci && npm run bundle” in the folder frontend.");
             }
             return new String(in.readAllBytes(), StandardCharsets.UTF_8).strip();
         } catch (IOException e) {

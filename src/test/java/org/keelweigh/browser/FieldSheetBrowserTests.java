@@ -139,11 +139,13 @@ class FieldSheetBrowserTests {
     @Test
     void takesAResultAwayAgain() {
         choose("hull-uv", "major");
+        assertThat(page.locator("section.boat > [role=status]").textContent()).startsWith("1 of ");
         page.locator("article[data-check='hull-uv'] button:has-text('Take the result away')")
                 .click();
 
         assertThat(page.locator("#count").textContent()).isEqualTo("No result yet.");
         assertThat(page.locator("[data-code]").count()).isZero();
+        assertThat(page.locator("section.boat > [role=status]").textContent()).startsWith("0 of ");
     }
 
     @Test
@@ -167,8 +169,7 @@ class FieldSheetBrowserTests {
         choose("hull-uv", "minor");
         page.locator("[data-picture]").evaluate("each => each.seen = true");
         page.locator("article[data-check='hull-uv'] textarea").fill("chalk");
-        assertThat(page.locator("[data-picture]").evaluate("each => each.seen"))
-                .isEqualTo(true);
+        assertThat(page.locator("[data-picture]").evaluate("each => each.seen")).isEqualTo(true);
 
         choose("hull-uv", "major");
 

@@ -26,7 +26,6 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.keelweigh.condition.Finding;
-import org.keelweigh.condition.Method;
 import org.keelweigh.condition.Outcome;
 import org.keelweigh.shortlist.Candidate;
 import org.keelweigh.shortlist.CandidateId;
@@ -142,10 +141,7 @@ class ScanTests extends Journey {
         Finding fine = Finding.of(disputed, Outcome.FINE);
         editing.save(
                 new Candidate(
-                        boat.id(),
-                        boat.shortlist(),
-                        boat.version(),
-                        boat.data().withFinding(fine)),
+                        boat.id(), boat.shortlist(), boat.version(), boat.data().withFinding(fine)),
                 "Alder");
     }
 

@@ -39,11 +39,12 @@ class FieldSheetTests {
     void runsItsOwnScriptOnly() throws NoSuchAlgorithmException {
         String sheet = FieldCases.sheet(FieldCases.boat(0), "Spring");
 
-        Matcher script = Pattern.compile("<script>(.*?)</script>", Pattern.DOTALL).matcher(sheet);
+        Matcher script =
+                Pattern.compile("<script>(.*?)</script>", Pattern.DOTALL).matcher(sheet);
         assertThat(script.find()).isTrue();
-        byte[] digest = MessageDigest.getInstance("SHA-256").digest(script.group(1).getBytes(StandardCharsets.UTF_8));
-        assertThat(sheet)
-                .contains("script-src 'sha256-" + Base64.getEncoder().encodeToString(digest) + "'");
+        byte[] digest =
+                MessageDigest.getInstance("SHA-256").digest(script.group(1).getBytes(StandardCharsets.UTF_8));
+        assertThat(sheet).contains("script-src 'sha256-" + Base64.getEncoder().encodeToString(digest) + "'");
         // A page's parser counts these inside a script too, and would end it elsewhere than the digest does.
         assertThat(script.group(1)).doesNotContain("<!--", "<script", "\r");
         assertThat(script.find()).isFalse();
@@ -58,7 +59,8 @@ class FieldSheetTests {
     @Test
     void drawsThePictureOfACodeBlackOnWhiteInAnyColours() {
         assertThat(FieldCases.sheet(FieldCases.boat(0), "Spring"))
-                .containsPattern("<svg class=\"picture\" role=\"img\"[^>]*><rect [^>]*fill=\"#fff\"/><path fill=\"#000\"/>")
+                .containsPattern(
+                        "<svg class=\"picture\" role=\"img\"[^>]*><rect [^>]*fill=\"#fff\"/><path fill=\"#000\"/>")
                 .contains("forced-color-adjust: none");
     }
 

@@ -185,8 +185,7 @@ class VisitViewTests extends SpringBrowserlessTest {
 
     @Test
     void takesAScannedCodeLikeATypedOne() {
-        String code =
-                new FieldCode(FieldCases.INSPECTION).write(boat, List.of(Finding.of("hull-uv", Outcome.MINOR)));
+        String code = new FieldCode(FieldCases.INSPECTION).write(boat, List.of(Finding.of("hull-uv", Outcome.MINOR)));
         open();
         click("step-finish");
 
