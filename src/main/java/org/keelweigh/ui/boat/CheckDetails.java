@@ -18,6 +18,7 @@ import org.keelweigh.quantity.Estimate;
 import org.keelweigh.shortlist.Bound;
 import org.keelweigh.shortlist.Display;
 import org.keelweigh.ui.chart.ChanceGrid;
+import org.keelweigh.ui.format.FoldingTable;
 import org.keelweigh.ui.format.Quantity;
 import org.keelweigh.ui.format.QuantityField;
 import org.keelweigh.ui.photo.PhotoStrip;
@@ -94,7 +95,7 @@ final class CheckDetails extends Div {
         check.caution().ifPresent(caution -> how.add(Plain.caution(List.of(caution))));
         Display display = desk.display();
         double factor = desk.measured().situation().priceFactor();
-        how.add(Plain.table(
+        how.add(FoldingTable.of(
                 "What each fault costs to put right",
                 List.of("outcome", "put right by", "then", "low", "likely", "high"),
                 check.grades().stream()
