@@ -20,6 +20,8 @@ import org.keelweigh.shortlist.Display;
 import org.keelweigh.ui.chart.ChanceGrid;
 import org.keelweigh.ui.format.Quantity;
 import org.keelweigh.ui.format.QuantityField;
+import org.keelweigh.ui.photo.PhotoStrip;
+import org.keelweigh.ui.photo.PhotoUpload;
 
 /** How a check is made, what was noted about it, and what its outcome probably is while nobody has made it. */
 final class CheckDetails extends Div {
@@ -36,6 +38,7 @@ final class CheckDetails extends Div {
     private final Paragraph notYet =
             Plain.soft("Tap an outcome first; then method, note, measure and a repairer's quote can be added.");
     private final Div chances = new Div();
+    private final PhotoStrip photos;
     private @Nullable ChanceGrid grid;
 
     CheckDetails(BoatDesk desk, Check check) {
@@ -48,7 +51,11 @@ final class CheckDetails extends Div {
         NativeButton show = new NativeButton("Show the chances, 100 boats like this one", click -> showGrid());
         show.setTestId("chances-" + check.id());
         chances.add(show);
-        add(how(), noted, notYet, chances);
+        photos = new PhotoStrip(desk.album(), photo -> check.title());
+        PhotoUpload upload =
+                PhotoUpload.into(desk.album(), desk.candidate().id(), check.id());
+        add(how(), noted, notYet, photos, upload, chances);
+        showPhotos();
     }
 
     void refresh() {
@@ -69,6 +76,13 @@ final class CheckDetails extends Div {
         if (grid != null && finding.isEmpty()) {
             grid.setData(Chances.of(check, desk));
         }
+    }
+
+    /** Shows the photos of this check, whoever took them and on which page. */
+    void showPhotos() {
+        photos.show(desk.album().photos(desk.candidate().id()).stream()
+                .filter(photo -> check.id().equals(photo.check()))
+                .toList());
     }
 
     private Div how() {
