@@ -10,13 +10,11 @@ import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.server.streams.DownloadHandler;
 import com.vaadin.flow.server.streams.DownloadResponse;
 import java.io.ByteArrayInputStream;
-import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import org.keelweigh.exchange.ShortlistExport;
 import org.keelweigh.exchange.ZipExport;
 import org.keelweigh.shortlist.Change;
 import org.keelweigh.shortlist.Facts;
@@ -106,7 +104,7 @@ final class ShortlistCard extends Article {
 
     private DownloadResponse download() {
         Facts now = editing.facts(facts.shortlist().id()).orElse(facts);
-        byte[] bytes = ShortlistExport.of(now).getBytes(StandardCharsets.UTF_8);
+        byte[] bytes = archives.document(now);
         return new DownloadResponse(
                 new ByteArrayInputStream(bytes), fileName(now, "json"), "application/json", bytes.length);
     }
