@@ -74,7 +74,7 @@ final class CheckRow extends Article {
     void refresh() {
         saved();
         Optional<Finding> finding = desk.finding(check.id());
-        String words = finding.map(CheckRow::made).orElseGet(this::chance);
+        String words = finding.map(this::made).orElseGet(this::chance);
         if (!words.equals(state.getText())) {
             state.setText(words);
         }
@@ -133,9 +133,11 @@ final class CheckRow extends Article {
         more.getElement().setAttribute("aria-expanded", String.valueOf(details != null));
     }
 
-    private static String made(Finding finding) {
+    private String made(Finding finding) {
         return Plain.capital(finding.outcome().label()) + ", "
-                + finding.method().label() + (finding.note() == null ? "" : ": " + finding.note());
+                + finding.method().label()
+                + (finding.measured() == null ? "" : ", " + check.told(finding.measured()))
+                + (finding.note() == null ? "" : ": " + finding.note());
     }
 
     private String chance() {
