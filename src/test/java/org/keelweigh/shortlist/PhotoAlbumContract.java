@@ -137,7 +137,7 @@ abstract class PhotoAlbumContract {
                         "Alder",
                         List.of(new Clash("visit.place", "New boathouse", "Old boathouse"))));
         assertThat(book.notes(boat.id()).place()).isEqualTo("Old boathouse");
-        assertThat(FieldWords.plain().of("visit.place")).isEqualTo("place of the visit");
+        assertThat(new FieldWords(id -> id).of("visit.place")).isEqualTo("place of the visit");
     }
 
     @Test
