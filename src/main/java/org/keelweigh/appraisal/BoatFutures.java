@@ -17,10 +17,10 @@ public final class BoatFutures {
     private final double[] hiddenRepairs;
     private final boolean[] dud;
     private final double[] presentValue;
-    private final double[] sortedRepairs;
     private final double[] sortedValue;
     private final List<YearBand> years;
     private final double priceSlope;
+    private final double repairSurprise;
 
     /**
      * The money spent by the end of a year, less what came back, in today's money.
@@ -33,13 +33,19 @@ public final class BoatFutures {
     public record YearBand(int year, double p10, double median, double p90) {}
 
     /** Takes the arrays over; only {@link FuturesSampler} makes them. */
-    BoatFutures(double[] hiddenRepairs, boolean[] dud, double[] presentValue, List<YearBand> years, double priceSlope) {
+    BoatFutures(
+            double[] hiddenRepairs,
+            boolean[] dud,
+            double[] presentValue,
+            List<YearBand> years,
+            double priceSlope,
+            double repairSurprise) {
         this.hiddenRepairs = hiddenRepairs;
         this.dud = dud;
         this.presentValue = presentValue;
         this.years = List.copyOf(years);
         this.priceSlope = priceSlope;
-        sortedRepairs = sorted(hiddenRepairs);
+        this.repairSurprise = repairSurprise;
         sortedValue = sorted(presentValue);
     }
 
@@ -110,9 +116,16 @@ public final class BoatFutures {
         return 1 - above / (double) sortedValue.length;
     }
 
-    /** Tells how far unseen repairs go above their mean in one future of ten, at least 0. */
+    /**
+     * Tells how far unseen repairs go above their mean in one future of ten, at least 0. It comes from more draws than there
+     * are futures, because its error is the same in all of them and so would not average out over weighings.
+     */
     public double repairSurprise() {
-        return Math.max(0, quantile(sortedRepairs, P90) - mean(hiddenRepairs));
+        return repairSurprise;
+    }
+
+    static double repairSurprise(double[] repairs) {
+        return Math.max(0, quantile(sorted(repairs), P90) - mean(repairs));
     }
 
     /** Tells the mean cost of unseen repairs. */

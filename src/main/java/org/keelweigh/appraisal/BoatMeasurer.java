@@ -30,6 +30,9 @@ import org.keelweigh.shortlist.CandidateData;
 /** Measures one boat in a situation: the order of the work, each step in the room that knows how. */
 final class BoatMeasurer {
 
+    /** Draws of unseen repairs for each future; see {@code docs/method/appraisal.md}. */
+    private static final int REPAIR_DRAWS = 8;
+
     private final Catalogues catalogues;
     private final Situation situation;
     private final Yardsticks yardsticks;
@@ -154,8 +157,18 @@ final class BoatMeasurer {
         double slope = PriceResponse.of(facts, prices, depreciation).slope();
         Inspection inspection =
                 Inspection.of(catalogues.inspection(), boat, candidate.data().findings());
+        double surprise = new FuturesSampler(draws.more(REPAIR_DRAWS), drawName, situation.priceFactor())
+                .repairSurprise(belief, inspection, condition);
         return new FuturesSampler(draws, drawName, situation.priceFactor())
-                .sample(belief, inspection, condition, sampler, facts.price(), slope, situation.outingsPerYear());
+                .sample(
+                        belief,
+                        inspection,
+                        condition,
+                        sampler,
+                        facts.price(),
+                        slope,
+                        situation.outingsPerYear(),
+                        surprise);
     }
 
     private Trust trust(CandidateData data, Boat boat, FairPrice fair) {

@@ -30,6 +30,11 @@ final class Draws {
         return n;
     }
 
+    /** Makes an empty bank of the same seed with so many times as many draws in a row. */
+    Draws more(int times) {
+        return new Draws(seed, times * n);
+    }
+
     /** Tells the row of a name; the caller must not change it. */
     double[] uniform(String name) {
         return rows.computeIfAbsent(name, this::draw);

@@ -43,6 +43,13 @@ final class FuturesSampler {
         this.money = money;
     }
 
+    /** Draws unseen repairs alone and tells how far they go above their mean in one draw of ten. */
+    double repairSurprise(Belief belief, Inspection inspection, ConditionAssessment condition) {
+        double[] hidden = new double[draws.size()];
+        hiddenFaults(belief, inspection, condition, hidden, new boolean[hidden.length]);
+        return BoatFutures.repairSurprise(hidden);
+    }
+
     BoatFutures sample(
             Belief belief,
             Inspection inspection,
@@ -50,14 +57,12 @@ final class FuturesSampler {
             CostSampler cost,
             double price,
             double priceSlope,
-            double outings) {
-        int n = draws.size();
-        int[] states = new int[n];
-        belief.sampler().drawCauses(causeUniforms(belief), states);
-        double[] hidden = new double[n];
-        boolean[] dud = new boolean[n];
-        hiddenFaults(belief, inspection, condition, states, hidden, dud);
-        return withCost(cost, price, priceSlope, outings, hidden, dud);
+            double outings,
+            double repairSurprise) {
+        double[] hidden = new double[draws.size()];
+        boolean[] dud = new boolean[hidden.length];
+        hiddenFaults(belief, inspection, condition, hidden, dud);
+        return withCost(cost, price, priceSlope, outings, hidden, dud, repairSurprise);
     }
 
     private double[][] causeUniforms(Belief belief) {
@@ -68,13 +73,10 @@ final class FuturesSampler {
 
     /** Within a repair group the dearest fault counts and what was found there already is not paid again. */
     private void hiddenFaults(
-            Belief belief,
-            Inspection inspection,
-            ConditionAssessment condition,
-            int[] states,
-            double[] hidden,
-            boolean[] dud) {
+            Belief belief, Inspection inspection, ConditionAssessment condition, double[] hidden, boolean[] dud) {
         WorldSampler worlds = belief.sampler();
+        int[] states = new int[hidden.length];
+        worlds.drawCauses(causeUniforms(belief), states);
         Map<RepairGroup, double[]> spend = new EnumMap<>(RepairGroup.class);
         Map<RepairGroup, Double> known = knownSpend(condition);
         byte[] outcomes = new byte[states.length];
@@ -144,7 +146,13 @@ final class FuturesSampler {
     }
 
     private BoatFutures withCost(
-            CostSampler cost, double price, double priceSlope, double outings, double[] hidden, boolean[] dud) {
+            CostSampler cost,
+            double price,
+            double priceSlope,
+            double outings,
+            double[] hidden,
+            boolean[] dud,
+            double repairSurprise) {
         int n = draws.size();
         double[][] rows = cost.items().stream()
                 .map(item -> draws.uniform((item.shared() ? "" : boat) + "/cost/" + item.id()))
@@ -166,7 +174,7 @@ final class FuturesSampler {
             }
             presentValue[w] = byYear[spent.length - 1][w];
         }
-        return new BoatFutures(hidden, dud, presentValue, bands(byYear), priceSlope);
+        return new BoatFutures(hidden, dud, presentValue, bands(byYear), priceSlope, repairSurprise);
     }
 
     private static List<BoatFutures.YearBand> bands(double[][] byYear) {

@@ -201,7 +201,7 @@ class TripViewTests extends SpringBrowserlessTest {
     @Test
     void namesTheChoiceThatWouldChangeTheLeader() {
         editing.add(id, priced("Green", 500), "Test");
-        editing.add(id, priced("Red", 501), "Test");
+        editing.add(id, priced("Red", 540), "Test");
         open();
 
         click("unknowns");
