@@ -21,6 +21,8 @@ import org.apache.commons.math3.linear.RealMatrix;
 public final class PairAnswers {
 
     private static final int FEWEST = 2;
+    /** Difference between logarithms of ratios that is rounding only. */
+    private static final double ALIKE = 1e-9;
 
     private final int size;
     private final List<Answer> answers;
@@ -166,7 +168,8 @@ public final class PairAnswers {
 
     /**
      * Finds the answer that differs most, as a factor, from what all the other answers say about its pair; empty while no
-     * answer can be told from the others. {@code implied} is what the others say.
+     * answer can be told from the others. Round a single circle all answers differ alike: then it is the one given last.
+     * {@code implied} is what the others say.
      */
     public Optional<PairwiseComparison.Contradiction> oddOneOut() {
         PairwiseComparison.Contradiction oddest = null;
@@ -177,8 +180,8 @@ public final class PairAnswers {
                 double[] priorities = others.priorities();
                 double implied = priorities[each.first()] / priorities[each.second()];
                 double apart = Math.abs(Math.log(each.times() / implied));
-                if (apart > farthest) {
-                    farthest = apart;
+                if (apart > farthest - ALIKE) {
+                    farthest = Math.max(apart, farthest);
                     oddest = new PairwiseComparison.Contradiction(each.first(), each.second(), each.times(), implied);
                 }
             }

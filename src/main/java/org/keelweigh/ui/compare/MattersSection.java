@@ -16,6 +16,7 @@ import org.keelweigh.appraisal.WeightSet;
 import org.keelweigh.appraisal.Yardstick;
 import org.keelweigh.appraisal.Yardsticks;
 import org.keelweigh.shortlist.Display;
+import org.keelweigh.ui.pairs.PairDialog;
 
 /** What matters: points for each criterion, and ways to set them all at once. */
 class MattersSection extends Fold {
@@ -68,6 +69,13 @@ class MattersSection extends Fold {
                         yardsticks.all(), points, chosen -> listener.replaced(chosen, "The points follow your order."))
                 .open());
         order.setTestId("put-in-order");
+        Button pairs = new Button("Compare two at a time", click -> new PairDialog(
+                        yardsticks.all(),
+                        points,
+                        display,
+                        chosen -> listener.replaced(chosen, "The points follow your answers."))
+                .open());
+        pairs.setTestId("compare-pairs");
         sets.setAriaLabel("Start from a usual set of weights");
         sets.setPlaceholder("Start from a usual set");
         sets.setItems(yardsticks.weightSets());
@@ -81,7 +89,7 @@ class MattersSection extends Fold {
         });
         back.setTestId("back-to-saved");
         back.addClickListener(click -> listener.returned());
-        Div tools = new Div(order, sets, back);
+        Div tools = new Div(order, pairs, sets, back);
         tools.addClassName("kw-row");
         return tools;
     }

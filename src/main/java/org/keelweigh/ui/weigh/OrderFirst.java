@@ -14,7 +14,6 @@ import java.util.SortedMap;
 import org.keelweigh.appraisal.Yardstick;
 import org.keelweigh.appraisal.Yardsticks;
 import org.keelweigh.decision.weight.RankOrder;
-import org.keelweigh.ui.shell.Undo;
 
 /** Puts the criteria in order and turns the order into points by the rank-order centroid. */
 final class OrderFirst extends Div {
@@ -72,15 +71,9 @@ final class OrderFirst extends Div {
     }
 
     private void use() {
-        SortedMap<String, Double> before = scales.me().orElseThrow().data().weights();
         List<String> ids = order.stream().map(Yardstick::id).toList();
         SortedMap<String, Double> points =
                 Yardsticks.swings(RankOrder.CENTROID.weights(ids).asMap());
-        scales.edit(data -> data.withWeights(points));
-        anew.run();
-        Undo.offer("The order is turned into points.", () -> {
-            scales.edit(data -> data.withWeights(before));
-            anew.run();
-        });
+        scales.replace(points, "The order is turned into points.", anew);
     }
 }

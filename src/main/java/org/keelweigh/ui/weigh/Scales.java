@@ -20,6 +20,7 @@ import org.keelweigh.shortlist.Saved;
 import org.keelweigh.shortlist.ShortlistEditing;
 import org.keelweigh.shortlist.ShortlistId;
 import org.keelweigh.ui.shell.SaveNews;
+import org.keelweigh.ui.shell.Undo;
 import org.keelweigh.ui.shell.Visitor;
 
 /** Who weighs at this browser, what everybody has said so far, and how an edit is saved. */
@@ -103,6 +104,17 @@ final class Scales {
     private ClashWords words() {
         return new ClashWords(
                 measured.situation().display(), id -> yardsticks().name(id).orElse(id));
+    }
+
+    /** Replaces all my points at once and offers to take that back. */
+    void replace(SortedMap<String, Double> points, String done, Runnable anew) {
+        SortedMap<String, Double> before = me().orElseThrow().data().weights();
+        edit(data -> data.withWeights(points));
+        anew.run();
+        Undo.offer(done, () -> {
+            edit(data -> data.withWeights(before));
+            anew.run();
+        });
     }
 
     /** Saves an edit of my own weighing. */

@@ -1,16 +1,19 @@
 package org.keelweigh.ui.weigh;
 
+import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.NativeDetails;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.select.Select;
+import java.util.TreeMap;
 import org.keelweigh.appraisal.WeightSet;
 import org.keelweigh.shortlist.PersonData;
+import org.keelweigh.ui.pairs.PairDialog;
 import org.keelweigh.ui.shell.Undo;
 
-/** Two ways to a first set of weights: one that suits people like you, or an order. */
+/** Ways to a first set of weights: one that suits people like you, an order, or answers about two at a time. */
 final class StartFrom extends Section {
 
     StartFrom(Scales scales, Runnable anew) {
@@ -36,7 +39,18 @@ final class StartFrom extends Section {
         NativeDetails details = new NativeDetails("Or put them in order first", order);
         Paragraph soft = new Paragraph("A start to correct, not advice.");
         soft.addClassName("kw-soft");
-        add(new H2("1. A start"), sets, soft, details);
+        Button pairs = new Button("Or compare two at a time", click -> compare(scales, anew));
+        pairs.setTestId("compare-pairs");
+        add(new H2("1. A start"), sets, soft, details, new Div(pairs));
+    }
+
+    private static void compare(Scales scales, Runnable anew) {
+        new PairDialog(
+                        scales.yardsticks().all(),
+                        scales.swings(),
+                        scales.measured().situation().display(),
+                        points -> scales.replace(new TreeMap<>(points), "The points follow your answers.", anew))
+                .open();
     }
 
     private static void replace(Scales scales, Runnable anew, WeightSet set) {

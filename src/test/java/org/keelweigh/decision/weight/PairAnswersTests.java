@@ -59,6 +59,7 @@ class PairAnswersTests {
         PairAnswers circle = answers(3, new Answer(0, 1, 1), new Answer(1, 2, 1), new Answer(0, 2, 8));
         double[] priorities = circle.priorities();
 
+        assertThat(circle.oddOneOut()).hasValue(new PairwiseComparison.Contradiction(0, 2, 8, 1));
         assertThat(priorities[0] / priorities[1]).isCloseTo(2, within(1e-12));
         assertThat(priorities[1] / priorities[2]).isCloseTo(2, within(1e-12));
     }

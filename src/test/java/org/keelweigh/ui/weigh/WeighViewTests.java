@@ -173,6 +173,46 @@ class WeighViewTests extends SpringBrowserlessTest {
     }
 
     @Test
+    void comparesTwoAtATimeAndCanUndo() {
+        PersonId wren = person("Wren");
+        open();
+        slide("haul", 70);
+        click("compare-pairs");
+        assertThat(paragraph("pair-progress")).isEqualTo("Question 1 of 13");
+        click("pair-first-3");
+        click("pair-back");
+        assertThat(paragraph("pair-progress")).isEqualTo("Question 1 of 13");
+        for (int number = 1; number <= 13; number++) {
+            click("pair-same");
+        }
+        assertThat(paragraph("pair-agreement")).contains("no answer could contradict another");
+
+        click("pair-more");
+        assertThat(paragraph("pair-progress")).isEqualTo("One more, to check your answers");
+        click("pair-first-3");
+        assertThat(paragraph("pair-agreement"))
+                .startsWith("Two of your answers pull in different directions: you said that ")
+                .contains("5 times as much as", "by your other answers", "about as much as");
+        assertThat(paragraph("pair-ratio")).contains("Consistency ratio 0.", "Saaty 1980");
+        click("pair-again");
+        click("pair-same");
+        assertThat(paragraph("pair-agreement")).isEqualTo("Your answers agree with each other.");
+
+        click("pair-use");
+        assertThat(data(wren).weights())
+                .hasSize(14)
+                .containsEntry("cost", 100.0)
+                .containsEntry("haul", 100.0);
+
+        test(find(Button.class).withText("Undo").single()).click();
+        assertThat(data(wren).weights()).containsEntry("haul", 70.0);
+    }
+
+    private String paragraph(String testId) {
+        return find(Paragraph.class).withTestId(testId).single().getText();
+    }
+
+    @Test
     void warnsWhereTheBoatsAreTooAlike() {
         person("Wren");
         twoBoats();
