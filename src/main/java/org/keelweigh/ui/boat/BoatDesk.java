@@ -164,12 +164,14 @@ final class BoatDesk {
         return edit(field, data -> new FieldPath(field).with(data, value));
     }
 
-    /**
-     * Makes an edit that no bound can refuse and saves it. Shows it at once; what follows from it is worked out meanwhile,
-     * and a newer edit overtakes.
-     */
+    /** Makes an edit that no bound can refuse and saves it. */
     void record(UI ui, String field, UnaryOperator<CandidateData> change) {
         SaveNews.tell(save(change.apply(data())), words(), () -> again(field, change));
+        follow(ui);
+    }
+
+    /** Shows at once what was saved; what follows from it is worked out meanwhile, and a newer edit overtakes. */
+    private void follow(UI ui) {
         stored().ifPresent(now -> {
             facts = now;
             working = true;
@@ -188,7 +190,7 @@ final class BoatDesk {
         Optional<String> refused = doubts(edited, field).filter(Doubt::refused).map(Doubt::sentence);
         if (refused.isEmpty()) {
             SaveNews.tell(save(edited), words(), () -> again(field, change));
-            reload();
+            follow(UI.getCurrent());
         }
         return refused;
     }

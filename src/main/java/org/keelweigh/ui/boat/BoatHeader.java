@@ -24,6 +24,7 @@ final class BoatHeader extends Header {
     private final H1 name = new H1();
     private final TextField rename = new TextField("Name");
     private final Span place = new Span();
+    private final Span working = new Span("Working out what that changes …");
     private final Verdicts verdicts;
     private final RulingList rulings;
 
@@ -34,6 +35,8 @@ final class BoatHeader extends Header {
         addClassName("kw-boat-header");
         place.addClassName("kw-soft");
         place.setTestId("boat-place");
+        working.addClassName("kw-boat-working");
+        working.setTestId("boat-working");
         rename.setVisible(false);
         rename.setTestId("boat-name");
         rename.addValueChangeListener(change -> {
@@ -52,14 +55,20 @@ final class BoatHeader extends Header {
                 neighbours(section),
                 Plain.row("kw-row", name, edit, remove),
                 rename,
-                Plain.row("kw-row", place, verdicts),
+                Plain.row("kw-row", place, verdicts, working),
                 rulings);
         refresh();
     }
 
+    /** Shows what was just saved; who waits longer than a moment for what follows is told so. */
+    void saved() {
+        name.setText(desk.data().name());
+        working.setVisible(desk.working());
+    }
+
     /** Shows name, place and verdicts as they are now. */
     void refresh() {
-        name.setText(desk.data().name());
+        saved();
         if (!rename.isInvalid()) {
             rename.setValue(desk.data().name());
         }

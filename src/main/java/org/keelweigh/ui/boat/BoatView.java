@@ -72,10 +72,15 @@ public class BoatView extends ShortlistPage {
         BoatPart made = section.make(work);
         part = made;
         made.setTestId("section-" + section.code());
-        work.onChange(made::saved, () -> {
-            header.refresh();
-            made.refresh();
-        });
+        work.onChange(
+                () -> {
+                    header.saved();
+                    made.saved();
+                },
+                () -> {
+                    header.refresh();
+                    made.refresh();
+                });
         H2 heading = new H2(section.label());
         heading.addClassName("kw-boat-section");
         add(header, sections(facts, id), work.notices(), heading, made);

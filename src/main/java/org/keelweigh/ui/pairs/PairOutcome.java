@@ -54,8 +54,8 @@ final class PairOutcome extends Div {
     }
 
     private String contradiction(PairwiseComparison.Contradiction odd) {
-        String first = questions.yardstick(odd.first()).name();
-        String second = questions.yardstick(odd.second()).name();
+        String first = "“" + questions.yardstick(odd.first()).name() + "”";
+        String second = "“" + questions.yardstick(odd.second()).name() + "”";
         return "Two of your answers pull in different directions: you said that "
                 + HowMuch.compared(first, second, odd.stated()) + ", but by your other answers "
                 + HowMuch.compared(first, second, odd.implied()) + ".";

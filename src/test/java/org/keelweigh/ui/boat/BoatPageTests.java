@@ -72,6 +72,7 @@ abstract class BoatPageTests extends SpringBrowserlessTest {
     TextField type(String field, String text) {
         TextField input = byId(TextField.class, "field-" + field);
         test(input).setValue(text);
+        settle();
         return input;
     }
 

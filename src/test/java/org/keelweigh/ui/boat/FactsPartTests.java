@@ -87,6 +87,7 @@ class FactsPartTests extends BoatPageTests {
         @SuppressWarnings("unchecked")
         Select<BoatKind> kind = byId(Select.class, "field-boat.kind");
         test(kind).selectItem("Inflatable paddleboard");
+        settle();
 
         assertThat(kept().boat().kind()).isEqualTo(BoatKind.INFLATABLE_BOARD);
         assertThat(material.getListDataView().getItems().findFirst()).contains(HullMaterial.DROP_STITCH);
