@@ -2,10 +2,12 @@ package org.keelweigh.appraisal;
 
 import java.util.List;
 import org.keelweigh.boat.Boat;
+import org.keelweigh.boat.BoatDefaults;
 import org.keelweigh.boat.Coded;
 import org.keelweigh.boat.Figure;
 import org.keelweigh.condition.Belief;
 import org.keelweigh.condition.ConditionAssessment;
+import org.keelweigh.condition.Finding;
 import org.keelweigh.condition.Inspection;
 import org.keelweigh.condition.InspectionCatalogue;
 import org.keelweigh.cost.ConditionClass;
@@ -33,6 +35,7 @@ final class BoatMeasurer {
     private final Catalogues catalogues;
     private final Situation situation;
     private final Yardsticks yardsticks;
+    private final BoatDefaults defaults;
     private final PriceBook prices;
     private final Depreciation depreciation;
     private final Draws draws;
@@ -41,6 +44,7 @@ final class BoatMeasurer {
         this.catalogues = catalogues;
         this.situation = situation;
         this.yardsticks = yardsticks;
+        this.defaults = catalogues.defaults().inCurrency(situation.priceFactor());
         this.prices = catalogues.prices().inCurrency(situation.priceFactor());
         this.depreciation = catalogues.depreciation().inCurrency(situation.priceFactor());
         this.draws = draws;
@@ -53,14 +57,15 @@ final class BoatMeasurer {
      */
     BoatReport measure(Candidate candidate, String drawName) {
         CandidateData data = candidate.data();
-        Boat boat = catalogues.defaults().resolve(data.boat(), situation.thisYear());
+        Boat boat = defaults.resolve(data.boat(), situation.thisYear());
         int age = boat.ageIn(situation.thisYear());
         double useDays = Math.max(1, age) * InspectionCatalogue.USUAL_USE_DAYS_PER_YEAR;
+        List<Finding> findings = inCatalogueMoney(data.findings());
         Belief belief = catalogues
                 .causes()
-                .believe(boat, age, useDays, data.findings(), data.listing().signals());
+                .believe(boat, age, useDays, findings, data.listing().signals());
         ConditionAssessment condition = ConditionAssessment.of(
-                catalogues.inspection(), boat, age, useDays, data.findings(), check -> belief.check(check.id())
+                catalogues.inspection(), boat, age, useDays, findings, check -> belief.check(check.id())
                         .now());
         ConditionClass state =
                 Coded.parse(ConditionClass.class, condition.conditionClass().code());
@@ -104,6 +109,13 @@ final class BoatMeasurer {
                 new Rulings(situation, evidence).all(),
                 new Measurement(situation, yardsticks, catalogues, evidence).all(),
                 BoatAssumptions.of(boat, price, situation.display()));
+    }
+
+    /** Quotes are typed in the shortlist's currency; everything else about condition counts in the catalogue's. */
+    private List<Finding> inCatalogueMoney(List<Finding> findings) {
+        return findings.stream()
+                .map(each -> each.withQuoteTimes(1 / situation.priceFactor()))
+                .toList();
     }
 
     /**

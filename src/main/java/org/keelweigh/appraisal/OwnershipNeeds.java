@@ -35,6 +35,8 @@ final class OwnershipNeeds {
 
     static final String HIDDEN = "repair-hidden";
 
+    private static final String SALES_TAX = "sales-tax";
+    private static final double PER_CENT = 100;
     private static final double CART_FROM_KG = 22;
     private static final double CART_FROM_M = 40;
     private static final double AID_FROM_RATIO = 1.3;
@@ -79,9 +81,16 @@ final class OwnershipNeeds {
                 0,
                 salt(situation.mainWater()),
                 repairs(condition),
-                Map.of(),
+                typedTax(),
                 situation.horizonYears(),
                 new DiscountRate(situation.discountRate()));
+    }
+
+    /** A typed rate stands in for the book's range; a shop's own book need not have the item. */
+    private Map<String, Estimate> typedTax() {
+        boolean typed = situation.trip().salesTax() != null
+                && catalogues.prices().item(SALES_TAX).isPresent();
+        return typed ? Map.of(SALES_TAX, Estimate.exactly(PER_CENT * situation.salesTax())) : Map.of();
     }
 
     /** Adds what unseen repairs cost on average, for the sum that people read; futures draw them one by one instead. */

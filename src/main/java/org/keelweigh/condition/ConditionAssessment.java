@@ -58,7 +58,8 @@ public record ConditionAssessment(
      *
      * @param ageYears the boat's age, years, 0 or more
      * @param useDays days of use over its whole life, 0 or more
-     * @param findings what was found, in any order; a check without a finding has not been made
+     * @param findings what was found, in any order, quotes in the money of the catalogue; a check without a finding has not
+     *     been made
      */
     public static ConditionAssessment of(
             InspectionCatalogue catalogue, Boat boat, double ageYears, double useDays, List<Finding> findings) {
