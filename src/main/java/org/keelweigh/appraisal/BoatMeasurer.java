@@ -69,18 +69,20 @@ final class BoatMeasurer {
                         .now());
         ConditionClass state =
                 Coded.parse(ConditionClass.class, condition.conditionClass().code());
-        FairPrice fair = fairPrice(boat, age, state, condition);
-        Figure price = data.listing().askingPrice() == null
-                ? Figure.assumed(fair.amount(), "no asking price yet: the usual price for such a boat")
-                : Figure.typed(data.listing().askingPrice());
         CartRequest request = HaulAnswers.request(boat, situation);
         CartPlanner planner = new CartPlanner(catalogues.haul());
         CartAnswer cart = planner.plan(request);
         List<RoofLoading> loading = HaulAnswers.loading(boat, situation, catalogues.lift());
         RoofRack rack = HaulAnswers.rack(boat, situation);
+        OwnershipNeeds needs =
+                new OwnershipNeeds(situation, catalogues, boat, data.listing(), cart, loading, rack);
+        ComingGear gear = ComingGear.of(data);
+        FairPrice fair = fairPrice(boat, age, state, condition, gear.extras(prices, needs.needs(ComingGear.none())));
+        Figure price = data.listing().askingPrice() == null
+                ? Figure.assumed(fair.amount(), "no asking price yet: the usual price for such a boat")
+                : Figure.typed(data.listing().askingPrice());
         FitAssessment fit = FitAnswers.assess(boat, situation, catalogues.fit(), cart, loading, rack);
-        OwnershipFacts facts = new OwnershipNeeds(situation, catalogues)
-                .facts(boat, data, age, price.value(), state, condition, cart, loading, rack);
+        OwnershipFacts facts = needs.facts(gear, age, price.value(), state, condition);
         OwnershipFacts withHidden =
                 OwnershipNeeds.withHidden(facts, condition.hidden().mean() * situation.priceFactor());
         FiveYearCost cost = Ownership.cost(withHidden, prices, depreciation);
@@ -138,7 +140,7 @@ final class BoatMeasurer {
             BoatFutures futures,
             Belief belief) {}
 
-    private FairPrice fairPrice(Boat boat, int age, ConditionClass state, ConditionAssessment condition) {
+    private FairPrice fairPrice(Boat boat, int age, ConditionClass state, ConditionAssessment condition, List<PricedBoat.Extra> extras) {
         double repairs = condition.knownRepairs().likely() * situation.priceFactor();
         return depreciation.fairPrice(new PricedBoat(
                 boat.kind(),
@@ -151,7 +153,7 @@ final class BoatMeasurer {
                 false,
                 false,
                 false,
-                List.of(),
+                extras,
                 repairs));
     }
 
