@@ -82,11 +82,13 @@ final class BoatMeasurer {
                 ? Figure.assumed(fair.amount(), "no asking price yet: the usual price for such a boat")
                 : Figure.typed(data.listing().askingPrice());
         FitAssessment fit = FitAnswers.assess(boat, situation, catalogues.fit(), cart, loading, rack);
-        OwnershipFacts facts = needs.facts(gear, age, price.value(), state, condition);
+        OwnershipFacts facts = needs.facts(gear, age, price, state, condition);
+        Inspection inspection = Inspection.of(catalogues.inspection(), boat, findings);
+        double hidden = UnseenRepairs.expected(belief, inspection, condition) * situation.priceFactor();
         OwnershipFacts withHidden =
-                OwnershipNeeds.withHidden(facts, condition.hidden().mean() * situation.priceFactor());
+                OwnershipNeeds.withHidden(facts, hidden);
         FiveYearCost cost = Ownership.cost(withHidden, prices, depreciation);
-        BoatFutures futures = futures(candidate, drawName, boat, belief, condition, facts);
+        BoatFutures futures = futures(drawName, inspection, belief, condition, facts);
         Trust trust = trust(data, boat, fair);
         Evidence evidence = new Evidence(
                 candidate, boat, condition, fair, price, cost, cart, loading, rack, fit, trust, futures, belief);
@@ -158,16 +160,13 @@ final class BoatMeasurer {
     }
 
     private BoatFutures futures(
-            Candidate candidate,
             String drawName,
-            Boat boat,
+            Inspection inspection,
             Belief belief,
             ConditionAssessment condition,
             OwnershipFacts facts) {
         CostSampler sampler = CostSampler.of(facts, prices, depreciation);
         double slope = PriceResponse.of(facts, prices, depreciation).slope();
-        Inspection inspection =
-                Inspection.of(catalogues.inspection(), boat, candidate.data().findings());
         return new FuturesSampler(draws, drawName, situation.priceFactor())
                 .sample(belief, inspection, condition, sampler, facts.price(), slope, situation.outingsPerYear());
     }

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.keelweigh.boat.Boat;
 import org.keelweigh.boat.BoatKind;
 import org.keelweigh.boat.DriveKind;
+import org.keelweigh.boat.Figure;
 import org.keelweigh.condition.ConditionAssessment;
 import org.keelweigh.condition.ListingFacts;
 import org.keelweigh.condition.RepairLine;
@@ -36,6 +37,9 @@ import org.keelweigh.shortlist.Trip;
 final class OwnershipNeeds {
 
     static final String HIDDEN = "repair-hidden";
+
+    /** How many of the outings that people have in mind they make in the end: an estimate, no source. */
+    static final Estimate OUTINGS_SPREAD = new Estimate(0.5, 1, 1.3);
 
     private static final String SALES_TAX = "sales-tax";
     private static final double PER_CENT = 100;
@@ -84,7 +88,7 @@ final class OwnershipNeeds {
     }
 
     OwnershipFacts facts(
-            ComingGear gear, int ageYears, double price, ConditionClass state, ConditionAssessment condition) {
+            ComingGear gear, int ageYears, Figure price, ConditionClass state, ConditionAssessment condition) {
         Map<Need, Integer> needs = needs(gear);
         needs.keySet().removeAll(CARTS);
         List<PriceItem> typed = repairs(condition);
@@ -93,7 +97,8 @@ final class OwnershipNeeds {
                 boat.kind(),
                 boat.material(),
                 boat.drive(),
-                price,
+                price.value(),
+                price.isAssumed() ? price.reason() : "the asking price",
                 Math.max(1, boat.priceNew().value()),
                 ageYears,
                 // faults found are mended or lived with as before, so a boat worse than good stays what it is
@@ -101,6 +106,7 @@ final class OwnershipNeeds {
                 false,
                 needs,
                 situation.outingsPerYear(),
+                OUTINGS_SPREAD,
                 (listing.distanceM() == null ? 0 : listing.distanceM()) / 1000,
                 0,
                 salt(situation.mainWater()),

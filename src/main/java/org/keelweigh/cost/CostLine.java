@@ -13,10 +13,10 @@ import org.keelweigh.quantity.Estimate;
  * @param each what one costs, in money
  * @param count how many there are over the horizon
  * @param income whether the money comes back
- * @param flows what is likely paid in which year; negative comes back
- * @param total likely total, undiscounted; negative comes back
+ * @param flows what is expected to be paid in which year; negative comes back
+ * @param total expected total, undiscounted; negative comes back
  * @param presentValue the same, discounted
- * @param meanPresentValue discounted, at the estimate's mean
+ * @param likelyPresentValue discounted, with the estimate at its likely value
  * @param leastPresentValue discounted, with the estimate at its cheapest for the buyer
  * @param mostPresentValue discounted, with the estimate at its dearest for the buyer
  * @param why the catalogue item or typed number behind it, as a phrase
@@ -32,17 +32,12 @@ public record CostLine(
         List<CashFlow> flows,
         double total,
         double presentValue,
-        double meanPresentValue,
+        double likelyPresentValue,
         double leastPresentValue,
         double mostPresentValue,
         String why) {
 
     public CostLine {
         flows = List.copyOf(flows);
-    }
-
-    CostLine ranging(double mean, double least, double most) {
-        return new CostLine(
-                id, label, group, timing, each, count, income, flows, total, presentValue, mean, least, most, why);
     }
 }
