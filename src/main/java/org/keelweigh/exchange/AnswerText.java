@@ -10,6 +10,7 @@ import org.keelweigh.appraisal.BoatOffer;
 import org.keelweigh.appraisal.BoatReport;
 import org.keelweigh.appraisal.CheckOutlook;
 import org.keelweigh.appraisal.NextChecks;
+import org.keelweigh.appraisal.OfferWords;
 import org.keelweigh.appraisal.Perspective;
 import org.keelweigh.appraisal.Ruling;
 import org.keelweigh.appraisal.Yardstick;
@@ -99,9 +100,7 @@ final class AnswerText {
     private void offer(BoatOffer offer) {
         if (offer instanceof BoatOffer.Offer made) {
             made.plan()
-                    .ifPresent(plan -> lines.add("   Open with " + display.money(plan.opening()) + ", a fair deal is "
-                            + display.money(plan.target()) + ", walk away above " + display.money(plan.walkAway())
-                            + "."));
+                    .ifPresent(plan -> lines.add("   " + OfferWords.of(plan, display)));
             made.arguments().forEach(each -> lines.add("      to show the seller: " + each.label()));
         }
     }
