@@ -21,7 +21,8 @@ public final class OfferWords {
 
     /** Says what such a seller is usually paid. */
     public static String paid(OfferPlan plan, Display display) {
-        return "Sellers of this kind usually take " + display.money(plan.usuallyPaid().low()) + " to "
+        return "Sellers of this kind usually take "
+                + display.money(plan.usuallyPaid().low()) + " to "
                 + display.money(plan.usuallyPaid().high()) + ".";
     }
 }

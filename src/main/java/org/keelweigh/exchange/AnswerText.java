@@ -99,8 +99,7 @@ final class AnswerText {
 
     private void offer(BoatOffer offer) {
         if (offer instanceof BoatOffer.Offer made) {
-            made.plan()
-                    .ifPresent(plan -> lines.add("   " + OfferWords.of(plan, display)));
+            made.plan().ifPresent(plan -> lines.add("   " + OfferWords.of(plan, display)));
             made.arguments().forEach(each -> lines.add("      to show the seller: " + each.label()));
         }
     }

@@ -40,9 +40,12 @@ class NegotiationTests {
     /** Half of private sellers take 88 %; one deviation of 6 % more or less moves that as the normal table says. */
     @Test
     void followsTheNormalTable() {
-        assertThat(SHIPPED.acceptChance(880, 1000, dealing(SellerKind.PRIVATE, 0))).isCloseTo(0.5, within(1e-12));
-        assertThat(SHIPPED.acceptChance(940, 1000, dealing(SellerKind.PRIVATE, 0))).isCloseTo(0.841345, within(1e-6));
-        assertThat(SHIPPED.acceptChance(760, 1000, dealing(SellerKind.PRIVATE, 0))).isCloseTo(0.022750, within(1e-6));
+        assertThat(SHIPPED.acceptChance(880, 1000, dealing(SellerKind.PRIVATE, 0)))
+                .isCloseTo(0.5, within(1e-12));
+        assertThat(SHIPPED.acceptChance(940, 1000, dealing(SellerKind.PRIVATE, 0)))
+                .isCloseTo(0.841345, within(1e-6));
+        assertThat(SHIPPED.acceptChance(760, 1000, dealing(SellerKind.PRIVATE, 0)))
+                .isCloseTo(0.022750, within(1e-6));
     }
 
     @Property
@@ -83,7 +86,8 @@ class NegotiationTests {
      */
     @Test
     void tellsHowLikelyTheWalkAwayPriceIsTaken() {
-        assertThat(plan(1000, 850, 900, 2000, false).orElseThrow().chanceTaken()).isCloseTo(0.6306, within(1e-4));
+        assertThat(plan(1000, 850, 900, 2000, false).orElseThrow().chanceTaken())
+                .isCloseTo(0.6306, within(1e-4));
         OfferPlan late = SHIPPED.plan(1000, 850, 900, 2000, List.of(), dealing(SellerKind.PRIVATE, 41))
                 .orElseThrow();
         assertThat(late.chanceTaken()).isCloseTo(0.7977, within(1e-4));
@@ -99,9 +103,12 @@ class NegotiationTests {
     /** 854 against 2200 is 39 % of the price: no seller takes it, and without faults nobody opens under 80 %. */
     @Test
     void saysWhereNoOfferIsWorthMaking() {
-        assertThat(plan(2200, 1950, 854, 5000, false).orElseThrow().worthMaking()).isFalse();
-        assertThat(plan(2200, 1950, 854, 5000, true).orElseThrow().worthMaking()).isFalse();
-        assertThat(plan(2200, 1950, 1800, 5000, false).orElseThrow().worthMaking()).isTrue();
+        assertThat(plan(2200, 1950, 854, 5000, false).orElseThrow().worthMaking())
+                .isFalse();
+        assertThat(plan(2200, 1950, 854, 5000, true).orElseThrow().worthMaking())
+                .isFalse();
+        assertThat(plan(2200, 1950, 1800, 5000, false).orElseThrow().worthMaking())
+                .isTrue();
         assertThat(plan(1000, 850, 790, 2000, false).orElseThrow().worthMaking())
                 .as("taken in 1 of 15 cases, but under the least first offer")
                 .isFalse();
