@@ -71,7 +71,7 @@ final class BoatMeasurer {
         ConditionClass state =
                 Coded.parse(ConditionClass.class, condition.conditionClass().code());
         CartRequest request = HaulAnswers.request(boat, situation);
-        CartPlanner planner = new CartPlanner(catalogues.haul());
+        CartPlanner planner = new CartPlanner(catalogues.haul(), situation.display());
         CartAnswer cart = planner.plan(request);
         List<RoofLoading> loading = HaulAnswers.loading(boat, situation, catalogues.lift());
         RoofRack rack = HaulAnswers.rack(boat, situation);

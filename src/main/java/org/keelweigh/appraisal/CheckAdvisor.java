@@ -17,7 +17,7 @@ import org.keelweigh.shortlist.Display;
  * <p>A report moves the boat's total by a straight line: each unit of expected repair cost by the weight of the cost times
  * the slope of its value function where the boat stands; each percent of being a dud by what a dud costs: most of its price,
  * and the step down to the best other boat. So a total is never expected to move, and the laws of information hold exactly.
- * Points become money at the leader's own rate. See {@code docs/method/next-check.md}.
+ * Points become money at the leader's own rate. See {@code docs/method/appraisal.md}.
  */
 public final class CheckAdvisor {
 

@@ -31,11 +31,16 @@ public record Measured(Facts facts, Situation situation, Yardsticks yardsticks, 
 
     /** Tells the one kind of cart that serves whichever boat that is not ruled out wins. */
     public OneCart oneCart(HaulCatalogue catalogue) {
-        return new CartPlanner(catalogue)
+        return new CartPlanner(catalogue, situation.display())
                 .oneForAll(boats.stream()
                         .filter(each -> !each.ruledOut())
                         .map(each -> new NamedRequest(each.name(), each.cartRequest()))
                         .toList());
+    }
+
+    /** Tells how alike the boats left to choose from are on a criterion; empty when fewer than two are left. */
+    public Optional<Likeness> likeness(Perspective perspective, int criterion) {
+        return Likeness.of(this, perspective, criterion);
     }
 
     /** Finds the place of a person among the situation's people. */

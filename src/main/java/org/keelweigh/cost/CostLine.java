@@ -12,6 +12,7 @@ import org.keelweigh.quantity.Estimate;
  * @param timing when it is paid, as a phrase
  * @param each what one costs, in money
  * @param count how many there are over the horizon
+ * @param byWay whether it is counted in kilometres of way, there and back
  * @param income whether the money comes back
  * @param flows what is expected to be paid in which year; negative comes back
  * @param total expected total, undiscounted; negative comes back
@@ -28,6 +29,7 @@ public record CostLine(
         String timing,
         Estimate each,
         double count,
+        boolean byWay,
         boolean income,
         List<CashFlow> flows,
         double total,

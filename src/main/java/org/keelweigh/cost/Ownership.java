@@ -122,6 +122,7 @@ public final class Ownership {
                 Charges.timing(charge),
                 each(charge),
                 Math.abs(times) * charge.multiplier(facts.outingsPerYear()),
+                charge.item().rule().byWay(),
                 charge.income(),
                 flows,
                 times * mean,

@@ -17,9 +17,13 @@ import org.keelweigh.shortlist.Display;
 import org.keelweigh.ui.chart.CartDrawing;
 import org.keelweigh.ui.chart.CartDrawingData;
 import org.keelweigh.ui.format.CartScene;
+import org.keelweigh.ui.format.FoldingTable;
 
 /** From the car to the water and back on to the car. */
 final class HaulPart extends BoatPart {
+
+    /** The load constant of the revised lifting equation. */
+    private static final double LIFT_CONSTANT_KG = 23;
 
     private final Div verdict = new Div();
     private final CartDrawing drawing = new CartDrawing("On the cart, drawn to scale");
@@ -60,7 +64,7 @@ final class HaulPart extends BoatPart {
         picture.ifPresent(drawing::setData);
         cart.add(Plain.sheet(
                 "Stretch by stretch",
-                Plain.table(
+                FoldingTable.of(
                         "Forces on each stretch, with " + plan.cart().label(),
                         List.of(
                                 "stretch",
@@ -164,7 +168,7 @@ final class HaulPart extends BoatPart {
         return all;
     }
 
-    private static Div formulas() {
+    private Div formulas() {
         return Plain.row(
                 "kw-sheet",
                 Plain.details(
@@ -176,9 +180,10 @@ final class HaulPart extends BoatPart {
                                         + "F = W [cos θ (x_g − x_a) + c h cos θ + (h − H) sin θ] / (x_h − x_a + c h). "
                                         + "x_g, x_a, x_h: centre of gravity, axle and hand from the stern; H and h: heights of centre and hand above the axle. "
                                         + "Downhill c changes its sign. Statics from first principles; rolling resistances are estimates."),
-                        Plain.soft(
-                                "Lifting: the revised lifting equation, limit = 23 kg × six multipliers; load divided by limit is the index. "
-                                        + "Source: Waters, Putz-Anderson and Garg, Applications Manual for the Revised NIOSH Lifting Equation, 1994. "
-                                        + "A limit that a person has tested stands beside it and wins when it is lower.")));
+                        Plain.soft("Lifting: the revised lifting equation, limit = "
+                                + desk().display().mass(LIFT_CONSTANT_KG)
+                                + " × six multipliers; load divided by limit is the index. "
+                                + "Source: Waters, Putz-Anderson and Garg, Applications Manual for the Revised NIOSH Lifting Equation, 1994. "
+                                + "A limit that a person has tested stands beside it and wins when it is lower.")));
     }
 }
