@@ -14,7 +14,6 @@ import org.keelweigh.quantity.Speed;
 /** Reads the measure of each criterion for each person off what was found out about a boat. */
 final class Measurement {
 
-    private static final int FIVE = 5;
     private static final double NEUTRAL_LIKING = 5;
     private static final double IN_BAG_LIFT_RATIO = 0.45;
     private static final double NO_DRIVE = 100;
@@ -51,7 +50,7 @@ final class Measurement {
 
     private double measure(Measure measure, int person) {
         return switch (measure) {
-            case COST -> found.cost().presentValue() * FIVE / situation.horizonYears();
+            case COST -> found.cost().presentValue();
             case REPAIR_RISK -> found.futures().repairSurprise();
             case WALK_RISK -> walkRisk();
             case EVIDENCE -> found.condition().progress().evidenceShare();

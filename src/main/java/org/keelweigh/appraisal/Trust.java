@@ -31,7 +31,10 @@ public record Trust(IdentityCheck identity, ListingAssessment listing) {
                 data.boat().modelYear(),
                 duty(boat, situation.display().currency()),
                 Year.of(situation.thisYear()));
-        return new Trust(identity, ListingAssessment.of(data.listing(), data.findings(), fairPrice, catalogue));
+        // how low a price is cannot be a sign while both the year and the price new are guesses
+        boolean guessed = boat.modelYear().isAssumed() && boat.priceNew().isAssumed();
+        return new Trust(
+                identity, ListingAssessment.of(data.listing(), data.findings(), guessed ? null : fairPrice, catalogue));
     }
 
     /** Reads a plate's state by its code; unknown codes count as not looked. */

@@ -25,7 +25,7 @@ final class Charges {
             PriceItem.Unit.PERCENT_OF_PRICE,
             Need.ALWAYS,
             false,
-            "the price that was typed or agreed");
+            "what is paid for the boat");
 
     private final OwnershipFacts facts;
     private final Depreciation depreciation;
@@ -40,7 +40,7 @@ final class Charges {
         Charges maker = new Charges(facts, depreciation);
         List<Charge> charges = new ArrayList<>();
         Set<String> ids = new HashSet<>();
-        charges.add(maker.charge(PRICE, 1));
+        charges.add(maker.charge(PRICE.withEach(PRICE.each(), facts.priceWhy()), 1));
         ids.add(PRICE.id());
         for (PriceItem each : book.items()) {
             double count = facts.count(each.when());
@@ -115,12 +115,17 @@ final class Charges {
             case KM_OUTING -> fillYears(byYear, count * 2 * facts.waterKm());
             case EVERY_YEARS -> {
                 double every = (item.everyLeast() + item.everyMost()) / 2;
-                for (double year = item.firstYear(); year < horizon; year += every) {
+                for (double year = firstYear(item); year < horizon; year += every) {
                     byYear[(int) Math.round(year)] += count;
                 }
             }
         }
         return byYear;
+    }
+
+    /** A battery is as old as the boat; one past its life lasts until the end of the first year. */
+    private double firstYear(PriceItem item) {
+        return item.when().isBattery() ? Math.max(1, item.firstYear() - facts.ageYears()) : item.firstYear();
     }
 
     private static void fillYears(double[] byYear, double amount) {

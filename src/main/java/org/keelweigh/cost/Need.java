@@ -11,6 +11,7 @@ public enum Need implements Coded {
     TAXED("taxed"),
     PAID_INSPECTION("paid-inspection"),
     MISSING_VEST("missing-vest"),
+    MISSING_THROWABLE("missing-throwable"),
     MISSING_SIGNAL("missing-signal"),
     OPEN_WATER("open-water"),
     MISSING_PADDLE("missing-paddle"),
@@ -57,6 +58,11 @@ public enum Need implements Coded {
     @Override
     public String code() {
         return code;
+    }
+
+    /** Tells whether it is for a battery, which grows old with the boat. */
+    boolean isBattery() {
+        return this == LEAD_BATTERY || this == LITHIUM_BATTERY;
     }
 
     /** Tells whether this need follows from the boat itself. */
