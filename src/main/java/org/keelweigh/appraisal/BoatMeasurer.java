@@ -69,7 +69,7 @@ final class BoatMeasurer {
                 ? Figure.assumed(fair.amount(), "no asking price yet: the usual price for such a boat")
                 : Figure.typed(data.listing().askingPrice());
         CartRequest request = HaulAnswers.request(boat, situation);
-        CartPlanner planner = new CartPlanner(catalogues.haul());
+        CartPlanner planner = new CartPlanner(catalogues.haul(), situation.display());
         CartAnswer cart = planner.plan(request);
         List<RoofLoading> loading = HaulAnswers.loading(boat, situation, catalogues.lift());
         RoofRack rack = HaulAnswers.rack(boat, situation);

@@ -1,16 +1,24 @@
 package org.keelweigh.appraisal;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import org.keelweigh.boat.BoatDefaults;
 import org.keelweigh.catalogue.Catalogue;
+import org.keelweigh.condition.CauseSignal;
+import org.keelweigh.condition.Check;
 import org.keelweigh.condition.HiddenCauses;
 import org.keelweigh.condition.InspectionCatalogue;
 import org.keelweigh.condition.ListingCatalogue;
+import org.keelweigh.condition.ListingSignal;
 import org.keelweigh.cost.Depreciation;
 import org.keelweigh.cost.Negotiation;
 import org.keelweigh.cost.PriceBook;
 import org.keelweigh.fit.FitCatalogue;
+import org.keelweigh.haul.CartType;
 import org.keelweigh.haul.HaulCatalogue;
 import org.keelweigh.haul.LiftLimits;
+import org.keelweigh.haul.Surface;
 
 /**
  * All catalogues, read once and checked.
@@ -59,5 +67,26 @@ public record Catalogues(
                 LiftLimits.read(source),
                 FitCatalogue.read(source),
                 Yardsticks.read(source));
+    }
+
+    /** Finds the words for an id of any table that documents name things by; empty if none has it. */
+    public Optional<String> words(String id) {
+        return inspection
+                .check(id)
+                .map(Check::title)
+                .or(() -> listing.signal(id).map(ListingSignal::phrase))
+                .or(() -> causes.signal(id).map(CauseSignal::phrase))
+                .or(() -> first(haul.carts(), CartType::code, CartType::label, id))
+                .or(() -> first(haul.surfaces(), Surface::code, Surface::label, id))
+                .or(() -> yardsticks.name(id))
+                .or(() -> first(yardsticks.weightSets(), WeightSet::id, WeightSet::name, id));
+    }
+
+    private static <T> Optional<String> first(
+            List<T> all, Function<T, String> code, Function<T, String> words, String id) {
+        return all.stream()
+                .filter(each -> code.apply(each).equals(id))
+                .findFirst()
+                .map(words);
     }
 }

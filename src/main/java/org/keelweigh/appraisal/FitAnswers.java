@@ -44,7 +44,7 @@ final class FitAnswers {
                     cart.haulers().get(place).ratio(),
                     Map.of()));
         }
-        return FitAssessment.of(catalogue, boat, aboard, setting(situation, rack));
+        return FitAssessment.of(catalogue, boat, aboard, setting(situation, rack), situation.display());
     }
 
     private static Setting setting(Situation situation, RoofRack rack) {

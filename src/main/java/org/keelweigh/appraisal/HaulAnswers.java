@@ -42,7 +42,8 @@ final class HaulAnswers {
                                 null,
                                 each.data().heightM(),
                                 each.data().liftLimitKg()),
-                        guide))
+                        guide,
+                        situation.display()))
                 .toList();
     }
 
@@ -51,7 +52,8 @@ final class HaulAnswers {
         return RoofRack.of(
                 boat,
                 RoofCar.of(car.lengthM(), car.roofLimitKg(), car.barSpreadM(), car.rackMassKg()),
-                overhang(situation));
+                overhang(situation),
+                situation.display());
     }
 
     private static OverhangRule overhang(Situation situation) {

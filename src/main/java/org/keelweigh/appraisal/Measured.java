@@ -31,7 +31,7 @@ public record Measured(Facts facts, Situation situation, Yardsticks yardsticks, 
 
     /** Tells the one kind of cart that serves whichever boat that is not ruled out wins. */
     public OneCart oneCart(HaulCatalogue catalogue) {
-        return new CartPlanner(catalogue)
+        return new CartPlanner(catalogue, situation.display())
                 .oneForAll(boats.stream()
                         .filter(each -> !each.ruledOut())
                         .map(each -> new NamedRequest(each.name(), each.cartRequest()))

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -73,6 +74,14 @@ public final class Yardsticks {
             }
         }
         return -1;
+    }
+
+    /** Finds the name of a criterion by its id. */
+    public Optional<String> name(String id) {
+        return yardsticks.stream()
+                .filter(each -> each.id().equals(id))
+                .findFirst()
+                .map(Yardstick::name);
     }
 
     /** Lists the weight sets to start from. */

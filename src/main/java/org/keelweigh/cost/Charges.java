@@ -133,11 +133,11 @@ final class Charges {
         PriceItem item = charge.item();
         return switch (item.rule()) {
             case ONCE -> "once, before the first launch";
-            case KM_ONCE -> "once, per km there and back";
+            case KM_ONCE -> "once, there and back";
             case YEAR -> "every year";
             case PASS -> "every year, in place of day fees";
             case OUTING -> "every outing";
-            case KM_OUTING -> "every outing, per km there and back";
+            case KM_OUTING -> "every outing, there and back";
             case EVERY_YEARS ->
                 String.format(Locale.ROOT, "every %.0f years", (item.everyLeast() + item.everyMost()) / 2);
             case EVERY_USE_DAYS ->

@@ -12,6 +12,7 @@ import org.keelweigh.quantity.Estimate;
  * @param timing when it is paid, as a phrase
  * @param each what one costs, in money
  * @param count how many there are over the horizon
+ * @param byWay whether it is counted in kilometres of way, there and back
  * @param income whether the money comes back
  * @param flows what is likely paid in which year; negative comes back
  * @param total likely total, undiscounted; negative comes back
@@ -28,6 +29,7 @@ public record CostLine(
         String timing,
         Estimate each,
         double count,
+        boolean byWay,
         boolean income,
         List<CashFlow> flows,
         double total,
@@ -43,6 +45,20 @@ public record CostLine(
 
     CostLine ranging(double mean, double least, double most) {
         return new CostLine(
-                id, label, group, timing, each, count, income, flows, total, presentValue, mean, least, most, why);
+                id,
+                label,
+                group,
+                timing,
+                each,
+                count,
+                byWay,
+                income,
+                flows,
+                total,
+                presentValue,
+                mean,
+                least,
+                most,
+                why);
     }
 }

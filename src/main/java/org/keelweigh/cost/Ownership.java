@@ -84,6 +84,7 @@ public final class Ownership {
                 Charges.timing(charge),
                 each,
                 Math.abs(count),
+                charge.item().rule().byWay(),
                 charge.income(),
                 flows,
                 count * each.likely(),

@@ -29,6 +29,11 @@ public enum PriceRule implements Coded {
         this.code = code;
     }
 
+    /** Tells whether it is paid by the kilometre of way. */
+    boolean byWay() {
+        return this == KM_ONCE || this == KM_OUTING;
+    }
+
     @Override
     public String code() {
         return code;

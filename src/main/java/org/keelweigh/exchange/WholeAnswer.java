@@ -54,8 +54,9 @@ record WholeAnswer(Measured measured, List<View> views, String oneCart) {
         List<NamedRequest> requests = measured.boats().stream()
                 .map(boat -> new NamedRequest(boat.name(), boat.cartRequest()))
                 .toList();
-        String cart =
-                some ? new CartPlanner(catalogues.haul()).oneForAll(requests).reason() : "";
+        CartPlanner planner =
+                new CartPlanner(catalogues.haul(), measured.situation().display());
+        String cart = some ? planner.oneForAll(requests).reason() : "";
         return new WholeAnswer(measured, views, cart);
     }
 

@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.keelweigh.boat.Boat;
+import org.keelweigh.quantity.FigureWriter;
 
 /** Fills the rows that depend on boat, water, home and car alone. */
-record BoatRows(FitCatalogue catalogue, Boat boat, Setting setting, EasySpeed speed) {
+record BoatRows(FitCatalogue catalogue, Boat boat, Setting setting, EasySpeed speed, FigureWriter in) {
 
     private static final double MAIN_SHARE = 0.7;
 
@@ -68,8 +69,9 @@ record BoatRows(FitCatalogue catalogue, Boat boat, Setting setting, EasySpeed sp
                 spareMm,
                 boat.lengthM().isAssumed(),
                 breaks,
-                "Room " + Figures.in("m", setting.storeLengthM()) + ", boat "
-                        + Figures.in("m", boat.lengthM().value()) + ".");
+                "Room " + in.length(setting.storeLengthM()) + ", boat "
+                        + in.length(boat.lengthM().value()) + ".",
+                in);
     }
 
     private FitScore carLength() {
@@ -101,7 +103,7 @@ record BoatRows(FitCatalogue catalogue, Boat boat, Setting setting, EasySpeed sp
      */
     private FitScore onRoof(String rowId, double measure, boolean assumed) {
         return FitScore.scored(
-                catalogue.row(rowId), measure, assumed, !assumed && !Boolean.TRUE.equals(setting.canTow()), "");
+                catalogue.row(rowId), measure, assumed, !assumed && !Boolean.TRUE.equals(setting.canTow()), "", in);
     }
 
     private FitScore draught() {
@@ -113,7 +115,8 @@ record BoatRows(FitCatalogue catalogue, Boat boat, Setting setting, EasySpeed sp
                 1000 * (setting.leastDepthM() - boat.draughtM().value()),
                 boat.draughtM().isAssumed(),
                 !boat.draughtM().isAssumed(),
-                "Needs " + Figures.in("m", boat.draughtM().value()) + ".");
+                "Needs " + in.length(boat.draughtM().value()) + ".",
+                in);
     }
 
     private FitScore weed() {
@@ -137,7 +140,7 @@ record BoatRows(FitCatalogue catalogue, Boat boat, Setting setting, EasySpeed sp
     }
 
     private FitScore scored(String rowId, double measure, boolean assumed, String note) {
-        return FitScore.scored(catalogue.row(rowId), measure, assumed, !assumed, note);
+        return FitScore.scored(catalogue.row(rowId), measure, assumed, !assumed, note, in);
     }
 
     private FitScore unknown(String rowId) {

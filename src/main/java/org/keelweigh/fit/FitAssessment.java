@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.keelweigh.boat.Boat;
+import org.keelweigh.quantity.FigureWriter;
 
 /**
  * Whether a boat suits the people, the water, the home and the car. Unknown inputs leave rows unknown and never fail.
@@ -38,16 +39,18 @@ public record FitAssessment(
      * @param boat the boat
      * @param aboard who will paddle it; when there are more people than seats, each is taken to go alone
      * @param setting where and how it is used, kept and carried
+     * @param in writes the figures of its sentences
      */
-    public static FitAssessment of(FitCatalogue catalogue, Boat boat, List<Aboard> aboard, Setting setting) {
-        PersonRows personRows = new PersonRows(catalogue, boat, aboard, setting);
+    public static FitAssessment of(
+            FitCatalogue catalogue, Boat boat, List<Aboard> aboard, Setting setting, FigureWriter in) {
+        PersonRows personRows = new PersonRows(catalogue, boat, aboard, setting, in);
         double loadKg = aboard.stream()
                 .map(personRows::aboardKg)
                 .flatMapToDouble(OptionalDouble::stream)
                 .max()
                 .orElse(USUAL_ABOARD_KG);
         EasySpeed speed = EasySpeed.of(boat, loadKg);
-        BoatRows boatRows = new BoatRows(catalogue, boat, setting, speed);
+        BoatRows boatRows = new BoatRows(catalogue, boat, setting, speed, in);
         List<FitScore> ofBoat = boatRows.all();
         List<PersonFit> people = aboard.stream()
                 .map(each -> PersonFit.of(

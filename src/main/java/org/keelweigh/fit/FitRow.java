@@ -1,8 +1,10 @@
 package org.keelweigh.fit;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.keelweigh.boat.Coded;
 import org.keelweigh.catalogue.Row;
+import org.keelweigh.quantity.FigureWriter;
 
 /**
  * One measure of fit and the points it earns.
@@ -25,6 +27,8 @@ public record FitRow(
         CountsIn countsIn,
         String needed,
         String source) {
+
+    private static final double MM_PER_M = 1000;
 
     /** Where a row's points count. */
     public enum CountsIn implements Coded {
@@ -71,6 +75,25 @@ public record FitRow(
                 throw new IllegalArgumentException("\"" + text + "\" is not a bound such as >0.9", e);
             }
         }
+    }
+
+    /** Writes a measure of this row with its unit. */
+    public String write(double measure, FigureWriter in) {
+        return switch (unit) {
+            case "mm" -> in.small(measure / MM_PER_M);
+            case "m" -> in.length(measure);
+            case "kg" -> in.mass(measure);
+            case "share" -> in.percent(measure);
+            case "ratio" -> in.ratio(measure) + " times";
+            case "level" -> "level " + Math.round(measure) + " of 3";
+            default -> Math.round(measure) + " " + unit;
+        };
+    }
+
+    /** Tells in a sentence that a measure passes the row's bound. */
+    String broken(DealBreak bound, double measure, FigureWriter in) {
+        return label.substring(0, 1).toUpperCase(Locale.ROOT) + label.substring(1) + ": " + write(measure, in) + ", "
+                + (bound.above() ? "above" : "below") + " the bound of " + write(bound.bound(), in) + ".";
     }
 
     static FitRow of(Row row) {

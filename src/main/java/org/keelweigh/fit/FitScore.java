@@ -1,6 +1,7 @@
 package org.keelweigh.fit;
 
 import java.util.Optional;
+import org.keelweigh.quantity.FigureWriter;
 
 /** One row of fit for one boat, and where it is about a person, for that person. */
 public sealed interface FitScore permits FitScore.Scored, FitScore.Unknown {
@@ -33,11 +34,13 @@ public sealed interface FitScore permits FitScore.Scored, FitScore.Unknown {
      * Scores a measure.
      *
      * @param breaks whether the row's bound counts here: a figure that is only assumed never rules a boat out
+     * @param note how the measure came about, as a sentence; may be empty
+     * @param in writes the figures of the reason
      */
-    static FitScore scored(FitRow row, double measure, boolean assumed, boolean breaks, String note) {
+    static FitScore scored(FitRow row, double measure, boolean assumed, boolean breaks, String note, FigureWriter in) {
         Optional<String> breaker = row.dealBreak()
                 .filter(bound -> breaks && bound.broken(measure))
-                .map(bound -> Figures.dealBreaker(row, bound, measure));
+                .map(bound -> row.broken(bound, measure, in));
         return new Scored(row, measure, row.points().at(measure), assumed, breaker, note);
     }
 }

@@ -7,9 +7,10 @@ import org.jspecify.annotations.Nullable;
 import org.keelweigh.boat.Boat;
 import org.keelweigh.boat.BoatKind;
 import org.keelweigh.boat.DriveKind;
+import org.keelweigh.quantity.FigureWriter;
 
 /** Fills the rows that depend on who is aboard. */
-record PersonRows(FitCatalogue catalogue, Boat boat, List<Aboard> aboard, Setting setting) {
+record PersonRows(FitCatalogue catalogue, Boat boat, List<Aboard> aboard, Setting setting, FigureWriter in) {
 
     List<FitScore> of(Aboard person) {
         List<FitScore> scores = new ArrayList<>();
@@ -60,8 +61,8 @@ record PersonRows(FitCatalogue catalogue, Boat boat, List<Aboard> aboard, Settin
                 loadKg / boat.ratedLoadKg().value(),
                 boat.ratedLoadKg().isAssumed(),
                 !boat.ratedLoadKg().isAssumed(),
-                Figures.in("kg", loadKg) + " aboard of "
-                        + Figures.in("kg", boat.ratedLoadKg().value()) + " rated." + gear);
+                in.mass(loadKg) + " aboard of " + in.mass(boat.ratedLoadKg().value()) + " rated." + gear,
+                in);
     }
 
     private FitScore seatWidth(Paddler paddler) {
@@ -77,7 +78,8 @@ record PersonRows(FitCatalogue catalogue, Boat boat, List<Aboard> aboard, Settin
                 1000 * (widest.widthM().value() - paddler.hipWidthM()),
                 widest.widthM().isAssumed(),
                 !widest.widthM().isAssumed(),
-                "Seat " + Figures.in("mm", 1000 * widest.widthM().value()) + " wide.");
+                "Seat " + in.small(widest.widthM().value()) + " wide.",
+                in);
     }
 
     private FitScore stability(Paddler paddler) {
@@ -94,8 +96,9 @@ record PersonRows(FitCatalogue catalogue, Boat boat, List<Aboard> aboard, Settin
                 1000 * (boat.beamM().value() - neededM),
                 boat.beamM().isAssumed(),
                 !boat.beamM().isAssumed() && firstTimerOrStanding(paddler.use()),
-                "Beam " + Figures.in("mm", 1000 * boat.beamM().value()) + "; needed " + Figures.in("mm", 1000 * neededM)
-                        + ": " + paddler.use().label() + ".");
+                "Beam " + in.small(boat.beamM().value()) + "; needed " + in.small(neededM) + ": "
+                        + paddler.use().label() + ".",
+                in);
     }
 
     private static boolean firstTimerOrStanding(PaddlingUse use) {
@@ -113,6 +116,6 @@ record PersonRows(FitCatalogue catalogue, Boat boat, List<Aboard> aboard, Settin
         FitRow row = catalogue.row(rowId);
         return measure == null
                 ? new FitScore.Unknown(row, row.needed())
-                : FitScore.scored(row, measure, false, breaks, "");
+                : FitScore.scored(row, measure, false, breaks, "", in);
     }
 }

@@ -1,6 +1,7 @@
 package org.keelweigh.haul;
 
 import java.util.List;
+import org.keelweigh.quantity.FigureWriter;
 
 /**
  * An inflatable that travels deflated in its bag.
@@ -31,15 +32,15 @@ public record BagCarry(
         cautions = List.copyOf(cautions);
     }
 
-    static BagCarry of(CartRequest request, List<Hauler> haulers, List<String> assumptions) {
+    static BagCarry of(CartRequest request, List<Hauler> haulers, List<String> assumptions, FigureWriter in) {
         double massKg = request.boat().riggedMassKg();
         boolean one = massKg <= ON_ONE_BACK_KG;
         boolean two = massKg <= 2 * ON_ONE_BACK_KG;
-        String reason = "Deflated in its bag it is " + Figures.kilograms(massKg) + " to carry"
+        String reason = "Deflated in its bag it is " + in.mass(massKg) + " to carry"
                 + (one ? ", which one person takes on the back; no cart is needed." : ".");
         List<String> help = one
                 ? List.of()
-                : List.of("More than " + Figures.kilograms(ON_ONE_BACK_KG) + " on one back is too much for most.");
+                : List.of("More than " + in.mass(ON_ONE_BACK_KG) + " on one back is too much for most.");
         return new BagCarry(
                 one ? CartVerdict.ONE_PERSON : two ? CartVerdict.TWO_PEOPLE : CartVerdict.NOT_BY_CART,
                 two
@@ -50,7 +51,7 @@ public record BagCarry(
                         .map(each -> new HaulerAnswer(each, 0, each.restAfterM(0), help))
                         .toList(),
                 assumptions,
-                CAUTIONS);
+                CartAnswer.cautions(in));
     }
 
     @Override

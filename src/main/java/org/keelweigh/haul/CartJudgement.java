@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.keelweigh.quantity.FigureWriter;
 
 /** Weighs the figures of a way against people and cart. */
 record CartJudgement(
@@ -24,14 +25,14 @@ record CartJudgement(
     /** The slope's own rounding must not decide: 12 % typed in percent stays 12 %. */
     private static final double SLOPE_TOLERANCE_RAD = 1e-9;
 
-    static CartJudgement of(Rig rig, CartInHand cart, List<Leg> legs, List<Hauler> haulers) {
+    static CartJudgement of(Rig rig, CartInHand cart, List<Leg> legs, List<Hauler> haulers, FigureWriter in) {
         double needed =
                 legs.stream().mapToDouble(CartJudgement::neededRating).max().orElse(0);
-        List<String> shared = sharedReasons(rig, legs);
+        List<String> shared = sharedReasons(rig, legs, in);
         List<HaulerAnswer> answers =
-                haulers.stream().map(each -> answer(each, legs, shared)).toList();
-        List<String> impossible = impossible(rig, cart, legs, haulers, needed);
-        List<String> cautions = cautions(rig, cart, legs, needed);
+                haulers.stream().map(each -> answer(each, legs, shared, in)).toList();
+        List<String> impossible = impossible(rig, cart, legs, haulers, needed, in);
+        List<String> cautions = cautions(rig, cart, legs, needed, in);
         if (!impossible.isEmpty()) {
             return new CartJudgement(CartVerdict.NOT_BY_CART, impossible, needed, answers, cautions);
         }
@@ -39,7 +40,7 @@ record CartJudgement(
                 answers.stream().filter(HaulerAnswer::alone).findFirst();
         if (alone.isPresent()) {
             return new CartJudgement(
-                    CartVerdict.ONE_PERSON, whoAlone(alone.get(), answers, legs), needed, answers, cautions);
+                    CartVerdict.ONE_PERSON, whoAlone(alone.get(), answers, legs, in), needed, answers, cautions);
         }
         List<String> why = answers.stream()
                 .flatMap(each -> each.needsHelp().stream())
@@ -55,37 +56,38 @@ record CartJudgement(
         };
     }
 
-    private static List<String> whoAlone(HaulerAnswer alone, List<HaulerAnswer> answers, List<Leg> legs) {
+    private static List<String> whoAlone(
+            HaulerAnswer alone, List<HaulerAnswer> answers, List<Leg> legs, FigureWriter in) {
         Stream<String> others = answers.stream()
                 .filter(each -> !each.alone())
                 .map(each -> each.hauler().name() + " would need help. "
                         + each.needsHelp().getFirst());
-        return Stream.concat(Stream.of(easy(alone, legs)), others).toList();
+        return Stream.concat(Stream.of(easy(alone, legs, in)), others).toList();
     }
 
-    private static String easy(HaulerAnswer alone, List<Leg> legs) {
+    private static String easy(HaulerAnswer alone, List<Leg> legs, FigureWriter in) {
         double pullN =
                 rolled(legs).mapToDouble(each -> each.pullN().likely()).max().orElse(0);
-        return alone.hauler().name() + " can do it alone: the greatest steady pull is " + Figures.newtons(pullN) + ", "
-                + Figures.times(alone.ratio()) + " of what they keep up on that stretch.";
+        return alone.hauler().name() + " can do it alone: the greatest steady pull is " + in.force(pullN) + ", "
+                + in.ratio(alone.ratio()) + " of what they keep up on that stretch.";
     }
 
     /** What calls for two people whoever they are. */
-    private static List<String> sharedReasons(Rig rig, List<Leg> legs) {
+    private static List<String> sharedReasons(Rig rig, List<Leg> legs, FigureWriter in) {
         List<String> reasons = new ArrayList<>();
         for (Leg leg : legs) {
             Ground ground = leg.ground();
             switch (leg) {
-                case Leg.Carried carried -> reasons.add(carryReason(carried));
+                case Leg.Carried carried -> reasons.add(carryReason(carried, in));
                 case Leg.Rolled rolled -> {
                     if (ground.stepHeightM() > TALLEST_KERB_ALONE_M) {
-                        reasons.add(ground.name() + ": a step of " + Figures.millimetres(ground.stepHeightM())
+                        reasons.add(ground.name() + ": a step of " + in.small(ground.stepHeightM())
                                 + " is too tall to drag the wheels over alone; lift one end over it.");
                     }
                     if (ground.slopeRad() > STEEPEST_ALONE_RAD + SLOPE_TOLERANCE_RAD
                             && rig.load().massKg() > HEAVIEST_STEEP_ALONE_KG) {
-                        reasons.add(ground.name() + ": a slope of " + Figures.grade(ground.slopeRad()) + " with "
-                                + Figures.kilograms(rig.load().massKg())
+                        reasons.add(ground.name() + ": a slope of " + in.percent(Math.tan(ground.slopeRad())) + " with "
+                                + in.mass(rig.load().massKg())
                                 + " is too much to hold alone if a foot slips.");
                     }
                 }
@@ -94,16 +96,16 @@ record CartJudgement(
         return reasons;
     }
 
-    private static String carryReason(Leg.Carried carried) {
+    private static String carryReason(Leg.Carried carried, FigureWriter in) {
         Ground ground = carried.ground();
         String what = ground.steps() > 0
                 ? ground.steps() + " steps"
                 : ground.surface().label();
         return ground.name() + ": " + what + " cannot be rolled over; empty and strip the boat and carry it, "
-                + Figures.kilograms(carried.eachKg()) + " for each of two.";
+                + in.mass(carried.eachKg()) + " for each of two.";
     }
 
-    private static HaulerAnswer answer(Hauler hauler, List<Leg> legs, List<String> shared) {
+    private static HaulerAnswer answer(Hauler hauler, List<Leg> legs, List<String> shared, FigureWriter in) {
         List<String> help = new ArrayList<>(shared);
         double ratio = 0;
         double restAfterM = hauler.restAfterM(0);
@@ -114,44 +116,43 @@ record CartJudgement(
                 ratio = here;
                 restAfterM = hauler.restAfterM(pullN);
             }
-            help.addAll(tooMuchFor(hauler, leg, here));
+            help.addAll(tooMuchFor(hauler, leg, here, in));
         }
         return new HaulerAnswer(hauler, ratio, restAfterM, help);
     }
 
-    private static List<String> tooMuchFor(Hauler hauler, Leg.Rolled leg, double ratio) {
+    private static List<String> tooMuchFor(Hauler hauler, Leg.Rolled leg, double ratio, FigureWriter in) {
         List<String> reasons = new ArrayList<>();
         String where = leg.ground().name() + ": ";
         double shortLimitN = Hauler.SHORT_EFFORT * hauler.pullLimitN();
         if (ratio > 1) {
-            reasons.add(
-                    where + "the steady pull of " + Figures.newtons(leg.pullN().likely()) + " over "
-                            + Figures.metres(leg.ground().distanceM()) + " is " + Figures.times(ratio) + " of what "
-                            + hauler.name() + " keeps up.");
+            reasons.add(where + "the steady pull of " + in.force(leg.pullN().likely()) + " over "
+                    + in.way(leg.ground().distanceM()) + " is " + in.ratio(ratio) + " of what "
+                    + hauler.name() + " keeps up.");
         }
         if (leg.startN() > shortLimitN) {
-            reasons.add(where + "setting off takes " + Figures.newtons(leg.startN()) + ", more than twice the limit of "
+            reasons.add(where + "setting off takes " + in.force(leg.startN()) + ", more than twice the limit of "
                     + hauler.name() + ".");
         }
         if (leg.holdBackN() > shortLimitN) {
-            reasons.add(where + "going down, " + Figures.newtons(leg.holdBackN())
-                    + " must be held back, more than twice " + "the limit of " + hauler.name() + ".");
+            reasons.add(where + "going down, " + in.force(leg.holdBackN()) + " must be held back, more than twice "
+                    + "the limit of " + hauler.name() + ".");
         }
         if (leg.kerbN() > shortLimitN) {
             reasons.add(where + "the step takes "
-                    + (Double.isInfinite(leg.kerbN()) ? "more than any pull" : Figures.newtons(leg.kerbN()))
+                    + (Double.isInfinite(leg.kerbN()) ? "more than any pull" : in.force(leg.kerbN()))
                     + "; lift the end over it or go backwards.");
         }
         double handN = Math.max(Math.abs(leg.up().handN()), Math.abs(leg.down().handN()));
         if (handN > hauler.handLimitN()) {
-            reasons.add(where + "the hand holds " + Figures.newtons(handN) + ", more than the "
-                    + Figures.newtons(hauler.handLimitN()) + " that " + hauler.name() + " holds; move the axle.");
+            reasons.add(where + "the hand holds " + in.force(handN) + ", more than the " + in.force(hauler.handLimitN())
+                    + " that " + hauler.name() + " holds; move the axle.");
         }
         return reasons;
     }
 
     private static List<String> impossible(
-            Rig rig, CartInHand cart, List<Leg> legs, List<Hauler> haulers, double needed) {
+            Rig rig, CartInHand cart, List<Leg> legs, List<Hauler> haulers, double needed, FigureWriter in) {
         List<String> reasons = new ArrayList<>();
         if (!cart.type().fits().contains(rig.boat().kind())) {
             reasons.add("A " + cart.type().label() + " does not hold a "
@@ -159,8 +160,8 @@ record CartJudgement(
         }
         cart.countedRatingKg()
                 .filter(rated -> rated < needed)
-                .ifPresent(rated -> reasons.add("The cart needs a rating of " + Figures.kilograms(needed)
-                        + " over this way, and only " + Figures.kilograms(rated) + " can be counted on."));
+                .ifPresent(rated -> reasons.add("The cart needs a rating of " + in.mass(needed)
+                        + " over this way, and only " + in.mass(rated) + " can be counted on."));
         double strongest =
                 haulers.stream().mapToDouble(Hauler::pullLimitN).max().orElse(0);
         Hauler team = new Hauler("two people", strongest * TWO_PEOPLE, Hauler.USUAL_HAND_N * 2, false);
@@ -168,34 +169,34 @@ record CartJudgement(
             switch (leg) {
                 case Leg.Carried carried -> {
                     if (carried.eachKg() > CARRIED_EACH_KG) {
-                        reasons.add(carried.ground().name() + ": it has to be carried, and "
-                                + Figures.kilograms(carried.eachKg()) + " for each of two is too much.");
+                        reasons.add(carried.ground().name() + ": it has to be carried, and " + in.mass(carried.eachKg())
+                                + " for each of two is too much.");
                     }
                 }
-                case Leg.Rolled rolled -> impossibleRoll(rolled, team).ifPresent(reasons::add);
+                case Leg.Rolled rolled -> impossibleRoll(rolled, team, in).ifPresent(reasons::add);
             }
         }
         return reasons;
     }
 
-    private static Optional<String> impossibleRoll(Leg.Rolled leg, Hauler team) {
+    private static Optional<String> impossibleRoll(Leg.Rolled leg, Hauler team, FigureWriter in) {
         String where = leg.ground().name() + ": ";
         if (leg.up().wheelsLift() || leg.down().wheelsLift()) {
             return Optional.of(where + "with the axle there the wheels would not stay on the ground; move it forward.");
         }
         if (team.ratio(leg.pullN().likely(), leg.ground().distanceM()) > 1) {
             return Optional.of(
-                    where + "a steady pull of " + Figures.newtons(leg.pullN().likely()) + " over "
-                            + Figures.metres(leg.ground().distanceM()) + " is too much even for two people.");
+                    where + "a steady pull of " + in.force(leg.pullN().likely()) + " over "
+                            + in.way(leg.ground().distanceM()) + " is too much even for two people.");
         }
         return Optional.empty();
     }
 
-    private static List<String> cautions(Rig rig, CartInHand cart, List<Leg> legs, double needed) {
+    private static List<String> cautions(Rig rig, CartInHand cart, List<Leg> legs, double needed, FigureWriter in) {
         List<String> cautions = new ArrayList<>();
         if (cart.countedRatingKg().isEmpty()) {
-            cautions.add("Nobody gave the cart's rating; over this way it has to be at least "
-                    + Figures.kilograms(needed) + ". Read its label.");
+            cautions.add("Nobody gave the cart's rating; over this way it has to be at least " + in.mass(needed)
+                    + ". Read its label.");
         }
         if (cart.type().loadsDrainHoles(rig.boat().kind())) {
             cautions.add(cart.type().harm());
@@ -206,7 +207,7 @@ record CartJudgement(
                         && cart.type().avoid().contains(each.surface().code()))
                 .forEach(each -> cautions.add(each.name() + ": a " + cart.type().label() + " should not go over "
                         + each.surface().label() + "."));
-        cautions.addAll(CartAnswer.CAUTIONS);
+        cautions.addAll(CartAnswer.cautions(in));
         return cautions;
     }
 

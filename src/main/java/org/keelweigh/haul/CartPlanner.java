@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.keelweigh.quantity.FigureWriter;
 
 /**
  * Plans how boats get to the water: the pull, what the cart has to bear, how many people, and which cart serves them
@@ -17,10 +18,17 @@ public final class CartPlanner {
     private static final PushCapability OCCASIONAL = PushCapability.of(0.89, 60, 1.0 / 120);
 
     private final HaulCatalogue catalogue;
+    private final FigureWriter in;
 
-    /** Makes a planner with these carts and surfaces. */
-    public CartPlanner(HaulCatalogue catalogue) {
+    /**
+     * Makes a planner.
+     *
+     * @param catalogue carts and surfaces
+     * @param in writes the figures of its sentences
+     */
+    public CartPlanner(HaulCatalogue catalogue, FigureWriter in) {
         this.catalogue = catalogue;
+        this.in = in;
     }
 
     /**
@@ -33,7 +41,7 @@ public final class CartPlanner {
         List<String> assumed = new ArrayList<>();
         List<Hauler> haulers = haulers(request, assumed);
         if (request.inBag()) {
-            return BagCarry.of(request, haulers, assumed);
+            return BagCarry.of(request, haulers, assumed, in);
         }
         if (request.cart() != null) {
             return planOn(request, request.cart(), false, haulers, assumed);
@@ -66,7 +74,7 @@ public final class CartPlanner {
                 .min(Comparator.comparingInt(OneCart.Trial::people)
                         .thenComparingDouble(OneCart.Trial::price)
                         .thenComparingDouble(OneCart.Trial::worstPullN));
-        return best.map(each -> OneCart.chosen(each, trials, rolling.size()))
+        return best.map(each -> OneCart.chosen(each, trials, rolling.size(), in))
                 .orElseGet(() -> OneCart.none(
                         "No single kind of cart in the catalogue serves every boat over this way.", trials));
     }
@@ -136,11 +144,11 @@ public final class CartPlanner {
         double axleM = cart.axleStationM() == null ? axle.stationM() : cart.axleStationM();
         if (cart.axleStationM() == null) {
             assumed.add("Nobody measured where the axle stands; it is taken to stand at its best place, "
-                    + Figures.metres(axleM) + " from the stern.");
+                    + in.length(axleM) + " from the stern.");
         }
         List<Leg> legs =
                 grounds.stream().flatMap(each -> legs(each, rig, axleM)).toList();
-        CartJudgement judgement = CartJudgement.of(rig, cart, legs, haulers);
+        CartJudgement judgement = CartJudgement.of(rig, cart, legs, haulers, in);
         return new CartPlan(
                 judgement.verdict(),
                 judgement.reasons(),
@@ -182,19 +190,19 @@ public final class CartPlanner {
     private List<Ground> grounds(CartRequest request) {
         List<Stretch> stretches =
                 request.stretches().isEmpty() ? List.of(Stretch.named("The launch")) : request.stretches();
-        return stretches.stream().map(each -> Ground.of(each, catalogue)).toList();
+        return stretches.stream().map(each -> Ground.of(each, catalogue, in)).toList();
     }
 
-    private static List<Hauler> haulers(CartRequest request, List<String> assumed) {
+    private List<Hauler> haulers(CartRequest request, List<String> assumed) {
         List<Hauler> haulers =
                 request.haulers().isEmpty() ? List.of(Hauler.of("An average adult", null)) : request.haulers();
         haulers.stream()
                 .filter(Hauler::assumed)
                 .forEach(each -> assumed.add(each.name() + ": nobody gave a pull limit; assumed "
-                        + Figures.newtons(each.pullLimitN())
-                        + " over about 60 m (197 ft). Published push equations put "
+                        + in.force(each.pullLimitN())
+                        + " over about " + in.way(60) + ". Published push equations put "
                         + "what three in four women keep up over that distance, now and then, at "
-                        + Figures.newtons(OCCASIONAL.steadyN()) + ": test your own."));
+                        + in.force(OCCASIONAL.steadyN()) + ": test your own."));
         return haulers;
     }
 }

@@ -2,6 +2,7 @@ package org.keelweigh.haul;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.keelweigh.quantity.FigureWriter;
 
 /**
  * A stretch of which every figure is known, if only by assumption.
@@ -37,14 +38,15 @@ public record Ground(
     /**
      * Fills the gaps of a stretch.
      *
+     * @param in writes the figures that are assumed
      * @throws IllegalArgumentException if it names a surface that the catalogue does not have
      */
-    public static Ground of(Stretch stretch, HaulCatalogue catalogue) {
+    public static Ground of(Stretch stretch, HaulCatalogue catalogue, FigureWriter in) {
         List<String> assumed = new ArrayList<>();
         Double distance = stretch.distanceM();
         if (distance == null) {
             distance = USUAL_DISTANCE_M;
-            assumed.add(stretch.name() + ": nobody gave the distance; assumed " + Figures.metres(distance) + ".");
+            assumed.add(stretch.name() + ": nobody gave the distance; assumed " + in.way(distance) + ".");
         }
         String surface = stretch.surface();
         if (surface == null) {
@@ -61,8 +63,8 @@ public record Ground(
         if (height == null) {
             height = steps > 0 ? USUAL_STEP_M : 0;
             if (steps > 0) {
-                assumed.add(stretch.name() + ": nobody gave the height of the steps; assumed "
-                        + Figures.millimetres(height) + ".");
+                assumed.add(
+                        stretch.name() + ": nobody gave the height of the steps; assumed " + in.small(height) + ".");
             }
         }
         return new Ground(stretch.name(), catalogue.surface(surface), distance, slope, steps, height, assumed);

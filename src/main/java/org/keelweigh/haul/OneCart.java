@@ -2,6 +2,7 @@ package org.keelweigh.haul;
 
 import java.util.List;
 import java.util.Optional;
+import org.keelweigh.quantity.FigureWriter;
 
 /**
  * The one kind of cart that serves whichever boat wins.
@@ -51,14 +52,14 @@ public record OneCart(Optional<CartType> cart, String reason, List<Trial> trials
         return new OneCart(Optional.empty(), reason, trials);
     }
 
-    static OneCart chosen(Trial best, List<Trial> trials, int boats) {
+    static OneCart chosen(Trial best, List<Trial> trials, int boats, FigureWriter in) {
         String whom = boats == 1 ? "this boat" : "all " + boats + " boats that roll";
         String effort = best.people() == 1 ? "with one person" : "with two people";
         String reason = "A " + best.cart().label() + " serves " + whom + " " + effort
                 + " and is the cheapest kind that does, about "
-                + Figures.plain(best.price()) + " USD, if it is rated for at least "
-                + Figures.kilograms(best.neededRatingKg()) + ": the greatest steady pull is "
-                + Figures.newtons(best.worstPullN()) + ".";
+                + Math.round(best.price()) + " USD, if it is rated for at least "
+                + in.mass(best.neededRatingKg()) + ": the greatest steady pull is "
+                + in.force(best.worstPullN()) + ".";
         return new OneCart(Optional.of(best.cart()), reason, trials);
     }
 }

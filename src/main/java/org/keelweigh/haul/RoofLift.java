@@ -1,7 +1,5 @@
 package org.keelweigh.haul;
 
-import java.util.Locale;
-
 /**
  * One lift on to the roof, for one person.
  *
@@ -65,20 +63,5 @@ public record RoofLift(
     /** Tells the limit that counts, kilograms: the lower of the equation's and the person's. */
     public double limitKg() {
         return Math.min(recommendedKg, personKg);
-    }
-
-    /** Tells it in a sentence. */
-    public String sentence() {
-        String equation = recommendedKg > 0
-                ? "the lifting equation recommends at most " + Figures.kilograms(recommendedKg)
-                        + String.format(Locale.ROOT, " (index %.1f)", index)
-                : "the lifting equation recommends no lift so high";
-        String own = tested ? "their own tested limit is " : "a guide value for them is ";
-        return capitalised(method.label()) + ": " + Figures.kilograms(loadKg) + " in the hands; " + equation + ", "
-                + own + Figures.kilograms(personKg) + ": " + band.label() + ".";
-    }
-
-    private static String capitalised(String phrase) {
-        return phrase.substring(0, 1).toUpperCase(Locale.ROOT) + phrase.substring(1);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.keelweigh.boat.Boat;
+import org.keelweigh.quantity.FigureWriter;
 
 /**
  * Putting a boat on the car's roof, for one person: whole, with a second person, and one end at a time.
@@ -49,6 +50,9 @@ public record RoofLoading(
 
     private static final double AHEAD_AT_START_CM = 38;
     private static final double AHEAD_AT_ROOF_CM = 46;
+    /** Above it the equation recommends no lift (its vertical multiplier is 0 there). */
+    private static final double HIGHEST_LIFT_M = 1.75;
+
     private static final double ONE_LIFT_NOW_AND_THEN = 0.2;
 
     public RoofLoading {
@@ -63,17 +67,19 @@ public record RoofLoading(
      * @param barHeightM height of the bars, metres, 0.8 to 3; {@code null} means nobody said
      * @param lifter the person
      * @param guide guide values for people who have tested nothing
+     * @param in writes the figures of its sentences
      */
-    public static RoofLoading of(Boat boat, @Nullable Double barHeightM, Lifter lifter, LiftLimits guide) {
+    public static RoofLoading of(
+            Boat boat, @Nullable Double barHeightM, Lifter lifter, LiftLimits guide, FigureWriter in) {
         if (barHeightM != null && !(barHeightM >= 0.8 && barHeightM <= 3)) {
             throw new IllegalArgumentException("The bars must be 0.8 to 3 m high, not " + barHeightM);
         }
         List<String> assumed = new ArrayList<>();
         double barsM = barHeightM == null ? USUAL_BAR_HEIGHT_M : barHeightM;
         if (barHeightM == null) {
-            assumed.add("Nobody measured the bars; assumed " + Figures.metres(barsM) + " above the ground.");
+            assumed.add("Nobody measured the bars; assumed " + in.length(barsM) + " above the ground.");
         }
-        double personKg = personLimit(lifter, barsM, guide, assumed);
+        double personKg = personLimit(lifter, barsM, guide, assumed, in);
         double recommendedKg = recommendedKg(barsM);
         RigidLoad load = new RigidLoad(boat.strippedMasses());
         double lengthM = boat.lengthM().value();
@@ -97,9 +103,9 @@ public record RoofLoading(
                 shared,
                 bow,
                 stern,
-                advice(lifter, whole, shared, worse(bow, stern)),
+                advice(lifter, whole, shared, worse(bow, stern), in),
                 assumed,
-                cautions(recommendedKg));
+                cautions(recommendedKg, in));
     }
 
     /**
@@ -143,7 +149,8 @@ public record RoofLoading(
                         LiftGrip.FAIR));
     }
 
-    private static double personLimit(Lifter lifter, double barsM, LiftLimits guide, List<String> assumed) {
+    private static double personLimit(
+            Lifter lifter, double barsM, LiftLimits guide, List<String> assumed, FigureWriter in) {
         if (lifter.testedKg() != null) {
             return lifter.testedKg();
         }
@@ -151,14 +158,14 @@ public record RoofLoading(
         double heightM = lifter.heightM() == null ? USUAL_BODY_HEIGHT_M : lifter.heightM();
         LiftLimits.Zone zone = guide.zone(heightM, barsM);
         double limitKg = guide.comfortKg(kind, heightM, barsM);
-        assumed.add(lifter.name() + " has tested no limit; a guide value of " + Figures.kilograms(limitKg) + " ("
+        assumed.add(lifter.name() + " has tested no limit; a guide value of " + in.mass(limitKg) + " ("
                 + zone.label() + ", " + kind.label()
                 + ") stands in. Lift a weighed water container to that height three "
                 + "times to know better.");
         return limitKg;
     }
 
-    private static String advice(Lifter lifter, RoofLift whole, RoofLift shared, RoofLift end) {
+    private static String advice(Lifter lifter, RoofLift whole, RoofLift shared, RoofLift end, FigureWriter in) {
         String who = lifter.name();
         if (whole.band() == LiftBand.COMFORTABLE) {
             return who + " can lift the whole boat alone.";
@@ -169,25 +176,25 @@ public record RoofLoading(
         if (end.band() == LiftBand.HARD) {
             return who
                     + " can load it alone, one end at a time, but it is hard; with a second person each holds at most "
-                    + Figures.kilograms(shared.loadKg()) + ".";
+                    + in.mass(shared.loadKg()) + ".";
         }
         return shared.band() == LiftBand.NO
                 ? who
                         + " should not lift this boat to that height, not with one helper either: use a loading aid or "
                         + "a trailer."
-                : who + " should not load it alone: with a second person each holds at most "
-                        + Figures.kilograms(shared.loadKg()) + ".";
+                : who + " should not load it alone: with a second person each holds at most " + in.mass(shared.loadKg())
+                        + ".";
     }
 
-    private static List<String> cautions(double recommendedKg) {
+    private static List<String> cautions(double recommendedKg, FigureWriter in) {
         List<String> cautions = new ArrayList<>();
         if (recommendedKg == 0) {
-            cautions.add("The hands would go above 1.75 m (5.7 ft), where the lifting equation recommends no lift: use "
-                    + "a step, a loading arm or a helper.");
+            cautions.add("The hands would go above " + in.length(HIGHEST_LIFT_M)
+                    + ", where the lifting equation recommends no lift: use a step, a loading arm or a helper.");
         }
         cautions.add(
                 "Empty the hull first: the equation does not hold for shifting water, slippery ground or one hand.");
-        cautions.addAll(CartAnswer.CAUTIONS.subList(0, 2));
+        cautions.addAll(CartAnswer.LIFT_CAUTIONS);
         return cautions;
     }
 }

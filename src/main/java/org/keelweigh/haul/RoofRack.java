@@ -8,6 +8,8 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.keelweigh.boat.Boat;
 import org.keelweigh.boat.BoatKind;
+import org.keelweigh.quantity.FigureWriter;
+import org.keelweigh.quantity.Speed;
 
 /**
  * A boat on a car's roof.
@@ -44,6 +46,7 @@ public record RoofRack(
     private static final double LEAST_SPREAD_SHARE = 0.25;
     private static final double SHORT_SPREAD_M = 0.75;
     private static final double LONG_OVERHANG_M = 1.0;
+    private static final double LINES_FROM_M_PER_S = Speed.ofKmPerHour(80).mPerS();
 
     public RoofRack {
         endLines = List.copyOf(endLines);
@@ -53,25 +56,26 @@ public record RoofRack(
         cautions = List.copyOf(cautions);
     }
 
-    /** Assesses a boat on a car, by a rule about overhang. */
-    public static RoofRack of(Boat boat, RoofCar car, OverhangRule rule) {
+    /** Assesses a boat on a car, by a rule about overhang; {@code in} writes the figures of its sentences. */
+    public static RoofRack of(Boat boat, RoofCar car, OverhangRule rule, FigureWriter in) {
         List<String> unknown = new ArrayList<>();
         List<String> warnings = new ArrayList<>();
         double rackKg = car.rackMassKg() == null ? USUAL_RACK_KG : car.rackMassKg();
         if (car.rackMassKg() == null) {
-            unknown.add("Nobody weighed bars and cradles; assumed " + Figures.kilograms(rackKg) + ".");
+            unknown.add("Nobody weighed bars and cradles; assumed " + in.mass(rackKg) + ".");
         }
         double loadKg = boat.strippedMassKg() + rackKg;
         OptionalDouble limit = lowest(car);
         if (limit.isEmpty()) {
-            unknown.add("The roof limit in the car's manual; 50 to 100 kg is common, 75 kg most so.");
+            unknown.add("The roof limit in the car's manual; " + in.mass(50) + " to " + in.mass(100) + " is common, "
+                    + in.mass(75) + " most so.");
         }
         OptionalDouble ratio =
                 limit.isPresent() ? OptionalDouble.of(loadKg / limit.getAsDouble()) : OptionalDouble.empty();
-        ratio.ifPresent(value -> warnOfLoad(value, loadKg, limit.getAsDouble(), warnings));
-        OptionalDouble spread = spread(boat, car, warnings, unknown);
+        ratio.ifPresent(value -> warnOfLoad(value, loadKg, limit.getAsDouble(), warnings, in));
+        OptionalDouble spread = spread(boat, car, warnings, unknown, in);
         Overhang overhang = Overhang.of(boat, car);
-        overhang.warn(rule, warnings, unknown);
+        overhang.warn(rule, warnings, unknown, in);
         return new RoofRack(
                 loadKg,
                 limit,
@@ -79,11 +83,11 @@ public record RoofRack(
                 spread,
                 overhang.rearM,
                 overhang.frontM,
-                endLines(boat, car, overhang),
-                advice(boat),
+                endLines(boat, car, overhang, in),
+                advice(boat, in),
                 warnings,
                 unknown,
-                CartAnswer.CAUTIONS.subList(0, 2));
+                CartAnswer.LIFT_CAUTIONS);
     }
 
     private static OptionalDouble lowest(RoofCar car) {
@@ -97,54 +101,58 @@ public record RoofRack(
                 .min();
     }
 
-    private static void warnOfLoad(double ratio, double loadKg, double limitKg, List<String> warnings) {
+    private static void warnOfLoad(
+            double ratio, double loadKg, double limitKg, List<String> warnings, FigureWriter in) {
         if (ratio > 1) {
-            warnings.add("Boat, bars and cradles weigh " + Figures.kilograms(loadKg) + ", more than the "
-                    + Figures.kilograms(limitKg) + " allowed: strip the boat further or take a trailer.");
+            warnings.add("Boat, bars and cradles weigh " + in.mass(loadKg) + ", more than the " + in.mass(limitKg)
+                    + " allowed: strip the boat further or take a trailer.");
         } else if (ratio > 0.9) {
-            warnings.add("Boat, bars and cradles use " + Figures.times(ratio) + " of the limit: weigh them.");
+            warnings.add("Boat, bars and cradles use " + in.ratio(ratio) + " of the limit: weigh them.");
         }
     }
 
-    private static OptionalDouble spread(Boat boat, RoofCar car, List<String> warnings, List<String> unknown) {
+    private static OptionalDouble spread(
+            Boat boat, RoofCar car, List<String> warnings, List<String> unknown, FigureWriter in) {
         if (car.barSpreadM() == null) {
             unknown.add("The distance between the bars.");
             return OptionalDouble.empty();
         }
         double share = car.barSpreadM() / boat.lengthM().value();
         if (car.barSpreadM() < LEAST_SPREAD_M || share < LEAST_SPREAD_SHARE) {
-            warnings.add("The bars stand " + Figures.metres(car.barSpreadM()) + " apart, " + Figures.times(share)
-                    + " of the boat's length; a quarter to a third, and at least 0.60 m (2.0 ft), holds it steadier.");
+            warnings.add("The bars stand " + in.length(car.barSpreadM()) + " apart, " + in.ratio(share)
+                    + " of the boat's length; a quarter to a third, and at least " + in.length(LEAST_SPREAD_M)
+                    + ", holds it steadier.");
         }
         return OptionalDouble.of(share);
     }
 
-    private static List<String> endLines(Boat boat, RoofCar car, Overhang overhang) {
+    private static List<String> endLines(Boat boat, RoofCar car, Overhang overhang, FigureWriter in) {
         List<String> reasons = new ArrayList<>();
         double pastBumper = DoubleStream.of(overhang.rearM.orElse(0), overhang.frontM.orElse(0))
                 .max()
                 .orElse(0);
         if (pastBumper > LONG_OVERHANG_M) {
-            reasons.add("It reaches " + Figures.metres(pastBumper) + " past a bumper.");
+            reasons.add("It reaches " + in.length(pastBumper) + " past a bumper.");
         }
         if (car.barSpreadM() != null) {
             double pastBar = (boat.lengthM().value() - car.barSpreadM()) / 2;
             if (pastBar > LONG_OVERHANG_M) {
-                reasons.add("It reaches " + Figures.metres(pastBar) + " past each bar.");
+                reasons.add("It reaches " + in.length(pastBar) + " past each bar.");
             }
             if (car.barSpreadM() < SHORT_SPREAD_M) {
-                reasons.add("The bars stand less than 0.75 m (2.5 ft) apart.");
+                reasons.add("The bars stand less than " + in.length(SHORT_SPREAD_M) + " apart.");
             }
         }
         return reasons;
     }
 
-    private static List<String> advice(Boat boat) {
+    private static List<String> advice(Boat boat, FigureWriter in) {
         List<String> advice = new ArrayList<>();
-        advice.add("Two cam straps 25 mm (1 in) wide, one twist in each against humming, pulled tight by hand"
-                + (crushable(boat) ? "; no ratchets, they crush this hull." : "."));
-        advice.add("Bow and stern lines to bolted loops above 80 km/h (50 mph) and in gusts; check all after 10 km "
-                + "(6 mi).");
+        advice.add(
+                "Two cam straps " + in.small(0.025) + " wide, one twist in each against humming, pulled tight by hand"
+                        + (crushable(boat) ? "; no ratchets, they crush this hull." : "."));
+        advice.add("Bow and stern lines to bolted loops above " + in.speed(LINES_FROM_M_PER_S)
+                + " and in gusts; check all after " + in.way(10_000) + ".");
         advice.add(
                 switch (boat.kind()) {
                     case CANOE -> "Gunwales down on the bars.";
@@ -179,7 +187,7 @@ public record RoofRack(
                     given == null);
         }
 
-        void warn(OverhangRule rule, List<String> warnings, List<String> unknown) {
+        void warn(OverhangRule rule, List<String> warnings, List<String> unknown, FigureWriter in) {
             if (rearM.isEmpty()) {
                 unknown.add("The length of the car, for the overhang.");
                 return;
@@ -188,12 +196,12 @@ public record RoofRack(
                 unknown.add("Where the bars stand; assumed that their middle is the middle of the car.");
             }
             if (rule.marksRear(rearM.getAsDouble())) {
-                warnings.add("It reaches " + Figures.metres(rearM.getAsDouble()) + " past the rear bumper. "
-                        + rule.marking());
+                warnings.add(
+                        "It reaches " + in.length(rearM.getAsDouble()) + " past the rear bumper. " + rule.marking(in));
             }
             if (rule.marksFront(frontM.orElse(0))) {
                 warnings.add(
-                        "It reaches " + Figures.metres(frontM.orElse(0)) + " past the front bumper. " + rule.marking());
+                        "It reaches " + in.length(frontM.orElse(0)) + " past the front bumper. " + rule.marking(in));
             }
         }
     }

@@ -1,5 +1,7 @@
 package org.keelweigh.haul;
 
+import org.keelweigh.quantity.FigureWriter;
+
 /**
  * A loaded single-axle trailer and what it puts on the car's hitch.
  *
@@ -38,9 +40,8 @@ public record Trailer(double massKg, double couplerToAxleM, double centreAheadM)
     }
 
     /** Tells what to do about the load on the hitch, as a sentence. */
-    public String advice() {
-        String now = Figures.kilograms(Math.max(0, tongueKg())) + ", " + Figures.plain(100 * tongueShare())
-                + " %, rests on the hitch";
+    public String advice(FigureWriter in) {
+        String now = in.mass(Math.max(0, tongueKg())) + ", " + in.percent(tongueShare()) + ", rests on the hitch";
         String manual = " Never more than hitch and car allow: read their plates.";
         if (tongueShare() < LEAST_SHARE) {
             return now

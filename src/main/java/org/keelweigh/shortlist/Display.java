@@ -5,6 +5,7 @@ import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import java.util.Map;
+import org.keelweigh.quantity.FigureWriter;
 import org.keelweigh.quantity.Force;
 import org.keelweigh.quantity.Length;
 import org.keelweigh.quantity.Mass;
@@ -16,12 +17,14 @@ import org.keelweigh.quantity.Speed;
  * @param units the units people read
  * @param currency the ISO 4217 code of the money
  */
-public record Display(UnitSystem units, String currency) {
+public record Display(UnitSystem units, String currency) implements FigureWriter {
 
     private static final Map<String, String> SIGNS =
             Map.of("USD", "$", "EUR", "€", "GBP", "£", "CAD", "C$", "AUD", "A$");
     private static final double INCHES_PER_FOOT = 12;
     private static final double FEET_WORTH_A_MILE = 1000;
+    private static final double FASTEST_BY_HAND = 15;
+    private static final double M_PER_KM = 1000;
     private static final double METRES_WORTH_A_KILOMETRE = 2000;
 
     /** Tells how a shortlist is to be read. */
@@ -30,11 +33,13 @@ public record Display(UnitSystem units, String currency) {
     }
 
     /** Writes a mass in kilograms, to a tenth when small. */
+    @Override
     public String mass(double kg) {
         return us() ? number(new Mass(kg).pounds(), kg < 10 ? 1 : 0) + " lb" : number(kg, kg < 30 ? 1 : 0) + " kg";
     }
 
     /** Writes a boat's or room's length: metres to the centimetre, or feet and inches. */
+    @Override
     public String length(double m) {
         if (!us()) {
             return number(m, 2) + " m";
@@ -49,11 +54,13 @@ public record Display(UnitSystem units, String currency) {
     }
 
     /** Writes a small length, such as a margin: millimetres, or inches. */
+    @Override
     public String small(double m) {
         return us() ? number(new Length(m).inches(), 1) + " in" : number(m * 1000, 0) + " mm";
     }
 
     /** Writes a way to go: metres or kilometres, feet or miles. */
+    @Override
     public String way(double m) {
         if (us()) {
             double feet = new Length(m).feet();
@@ -65,16 +72,19 @@ public record Display(UnitSystem units, String currency) {
     }
 
     /** Writes a force: newtons with the mass that weighs as much, or pounds-force. */
+    @Override
     public String force(double newtons) {
         return us()
                 ? number(new Force(newtons).poundsForce(), 0) + " lbf"
                 : number(newtons, 0) + " N (" + number(new Force(newtons).kgHeld(), 0) + " kg)";
     }
 
-    /** Writes a speed through the water. */
+    /** Writes a speed: through the water to a tenth, of wind and cars to the whole unit. */
+    @Override
     public String speed(double mPerS) {
         Speed speed = new Speed(mPerS);
-        return us() ? number(speed.milesPerHour(), 1) + " mph" : number(speed.kmPerHour(), 1) + " km/h";
+        double shown = us() ? speed.milesPerHour() : speed.kmPerHour();
+        return number(shown, shown < FASTEST_BY_HAND ? 1 : 0) + (us() ? " mph" : " km/h");
     }
 
     /** Writes money to the whole unit. */
@@ -87,6 +97,11 @@ public record Display(UnitSystem units, String currency) {
         return money(amount, amount == Math.rint(amount) || Math.abs(amount) >= 10 ? 0 : 2);
     }
 
+    /** Writes what a way costs, given for a kilometre: for a kilometre, or for a mile. */
+    public String moneyByWay(double perKm) {
+        return us() ? fineMoney(perKm * Length.M_PER_MILE / M_PER_KM) + " a mile" : fineMoney(perKm) + " a km";
+    }
+
     private String money(double amount, int decimals) {
         String digits = number(Math.abs(amount), decimals);
         String minus = amount < 0 && !digits.matches("0(\\.0+)?") ? "−" : "";
@@ -95,11 +110,17 @@ public record Display(UnitSystem units, String currency) {
     }
 
     /** Writes a share of one as whole percent; small shares are not rounded down to nothing. */
+    @Override
     public String percent(double share) {
         if (share > 0 && share < 0.005) {
             return "under 1 %";
         }
         return number(100 * share, 0) + " %";
+    }
+
+    @Override
+    public String ratio(double times) {
+        return number(times, 2);
     }
 
     /** Writes a number with a fixed number of decimals and thousands set apart. */

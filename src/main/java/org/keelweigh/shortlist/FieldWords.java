@@ -66,11 +66,6 @@ public final class FieldWords {
         this.wordsOf = wordsOf;
     }
 
-    /** Names fields where no catalogue and no person is at hand: ids are read as words. */
-    public static FieldWords plain() {
-        return new FieldWords(id -> id.replace('-', ' '));
-    }
-
     /** Names a field by its path, such as "length" for {@code boat.lengthM}. */
     public String of(String path) {
         String known = NAMES.get(path);
@@ -85,7 +80,16 @@ public final class FieldWords {
                 .orElseGet(() -> ownWords(path.substring(path.lastIndexOf('.') + 1)));
     }
 
-    private String words(String id) {
+    /** The id may be followed by a field of what it names, such as the outcome of a check. */
+    private String words(String rest) {
+        int point = rest.indexOf('.');
+        if (point >= 0) {
+            return words(rest.substring(0, point)) + ", " + of(rest.substring(point + 1));
+        }
+        return wordsOfId(rest);
+    }
+
+    private String wordsOfId(String id) {
         String found = wordsOf.apply(id);
         return found.equals(id) ? id.replace('-', ' ') : found;
     }

@@ -18,8 +18,12 @@ import org.keelweigh.boat.DriveKind;
 import org.keelweigh.boat.HullMaterial;
 import org.keelweigh.catalogue.Catalogue;
 import org.keelweigh.haul.ExampleBoats;
+import org.keelweigh.shortlist.Display;
+import org.keelweigh.shortlist.UnitSystem;
 
 class FitAssessmentTests {
+
+    private static final Display METRIC = new Display(UnitSystem.METRIC, "USD");
 
     private static final FitCatalogue CATALOGUE = FitCatalogue.read(Catalogue.shipped());
 
@@ -50,7 +54,7 @@ class FitAssessmentTests {
 
     private static FitAssessment assess(Boat boat, Setting setting, Paddler... paddlers) {
         return FitAssessment.of(
-                CATALOGUE, boat, Arrays.stream(paddlers).map(Aboard::of).toList(), setting);
+                CATALOGUE, boat, Arrays.stream(paddlers).map(Aboard::of).toList(), setting, METRIC);
     }
 
     @ParameterizedTest
@@ -193,13 +197,13 @@ class FitAssessmentTests {
         Aboard weak = new Aboard(alder(null), 1.6, 0.9, Map.of());
         Setting alone = new Setting(
                 null, null, null, null, null, null, null, null, null, null, null, null, false, null, null, null);
-        assertThat(FitAssessment.of(CATALOGUE, ExampleBoats.SIT_ON_TOP, List.of(weak), alone)
+        assertThat(FitAssessment.of(CATALOGUE, ExampleBoats.SIT_ON_TOP, List.of(weak), alone, METRIC)
                         .people()
                         .getFirst()
                         .dealBreakers())
                 .singleElement()
                 .satisfies(score -> assertThat(score.row().id()).isEqualTo("alone-lift"));
-        assertThat(FitAssessment.of(CATALOGUE, ExampleBoats.SIT_ON_TOP, List.of(weak), Setting.unknown())
+        assertThat(FitAssessment.of(CATALOGUE, ExampleBoats.SIT_ON_TOP, List.of(weak), Setting.unknown(), METRIC)
                         .people()
                         .getFirst()
                         .dealBreakers())
@@ -254,7 +258,7 @@ class FitAssessmentTests {
         Aboard seated =
                 new Aboard(alder(null), null, null, Map.of("leg-room", 15.0, "reentry", 60.0, "cockpit-exit", -40.0));
         Boat sink = ExampleBoats.usual(BoatKind.SIT_INSIDE);
-        PersonFit fit = FitAssessment.of(CATALOGUE, sink, List.of(seated), Setting.unknown())
+        PersonFit fit = FitAssessment.of(CATALOGUE, sink, List.of(seated), Setting.unknown(), METRIC)
                 .people()
                 .getFirst();
         assertThat(fit.scored("leg-room").orElseThrow().points()).isCloseTo(67.5, within(1e-9));

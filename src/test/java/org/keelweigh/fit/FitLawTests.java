@@ -11,8 +11,12 @@ import org.keelweigh.boat.Boat;
 import org.keelweigh.boat.BoatKind;
 import org.keelweigh.catalogue.Catalogue;
 import org.keelweigh.haul.ExampleBoats;
+import org.keelweigh.shortlist.Display;
+import org.keelweigh.shortlist.UnitSystem;
 
 class FitLawTests {
+
+    private static final Display METRIC = new Display(UnitSystem.METRIC, "USD");
 
     private static final FitCatalogue CATALOGUE = FitCatalogue.read(Catalogue.shipped());
 
@@ -25,7 +29,7 @@ class FitLawTests {
         Setting setting =
                 new Setting(10.0, water, null, 2, 0.5, 5.0, 4.0, null, 4.2, 0.8, 0.9, null, null, 200.0, null, null);
         Aboard person = Aboard.of(new Paddler("Kim", massKg, 1.7, 0.4, use));
-        FitAssessment fit = FitAssessment.of(CATALOGUE, ExampleBoats.usual(kind), List.of(person), setting);
+        FitAssessment fit = FitAssessment.of(CATALOGUE, ExampleBoats.usual(kind), List.of(person), setting, METRIC);
         assertThat(fit.people().getFirst().points().orElseThrow()).isBetween(0.0, 100.0);
         assertThat(fit.waterPoints().orElseThrow()).isBetween(0.0, 100.0);
         assertThat(fit.placePoints().orElseThrow()).isBetween(0.0, 100.0);

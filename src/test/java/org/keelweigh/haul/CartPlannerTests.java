@@ -14,11 +14,15 @@ import org.keelweigh.boat.Boat;
 import org.keelweigh.boat.BoatKind;
 import org.keelweigh.catalogue.Catalogue;
 import org.keelweigh.quantity.Mass;
+import org.keelweigh.shortlist.Display;
+import org.keelweigh.shortlist.UnitSystem;
 
 class CartPlannerTests {
 
+    private static final Display METRIC = new Display(UnitSystem.METRIC, "USD");
+
     private static final HaulCatalogue CATALOGUE = HaulCatalogue.read(Catalogue.shipped());
-    private static final CartPlanner PLANNER = new CartPlanner(CATALOGUE);
+    private static final CartPlanner PLANNER = new CartPlanner(CATALOGUE, METRIC);
     private static final Hauler WREN = Hauler.of("Wren", 160.0);
     private static final Hauler ALDER = Hauler.of("Alder", 100.0);
     private static final Stretch TRAIL = Stretch.of("Trail", 260, "packed-trail", 0);
@@ -107,7 +111,7 @@ class CartPlannerTests {
                 .singleElement()
                 .asString()
                 .contains("14 steps")
-                .contains("16 kg");
+                .contains("15.8 kg for each of two");
     }
 
     @Test

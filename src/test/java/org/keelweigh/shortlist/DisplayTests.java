@@ -31,6 +31,19 @@ class DisplayTests {
     }
 
     @Test
+    void writesWhatAWayCosts() {
+        assertThat(metric.moneyByWay(0.5)).isEqualTo("€0.50 a km");
+        assertThat(us.moneyByWay(0.5)).isEqualTo("$0.80 a mile");
+    }
+
+    @Test
+    void writesTheSpeedOfWaterFinerThanThatOfCars() {
+        assertThat(metric.speed(1.5)).isEqualTo("5.4 km/h");
+        assertThat(metric.speed(80 / 3.6)).isEqualTo("80 km/h");
+        assertThat(us.speed(80 / 3.6)).isEqualTo("50 mph");
+    }
+
+    @Test
     void writesMoneyWithItsSignOrCode() {
         assertThat(us.money(1234.5)).isEqualTo("$1,235");
         assertThat(metric.money(-20)).isEqualTo("−€20");

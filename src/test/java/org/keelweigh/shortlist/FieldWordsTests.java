@@ -20,6 +20,7 @@ class FieldWordsTests {
         "trip.car.canTow, car can tow",
         "massKg, mass",
         "findings.hull-crack, Cracks in the hull",
+        "findings.hull-crack.outcome, 'Cracks in the hull, outcome'",
         "liftedRulings.too-heavy, ruling “too heavy” lifted",
         "weights.cost, points for cost"
     })
@@ -29,6 +30,6 @@ class FieldWordsTests {
 
     @Test
     void readsAnIdAsWordsWhereNobodyExplainsIt() {
-        assertThat(FieldWords.plain().of("findings.hull-uv")).isEqualTo("hull uv");
+        assertThat(words.of("findings.hull-uv")).isEqualTo("hull uv");
     }
 }

@@ -21,11 +21,11 @@ import org.keelweigh.shortlist.Candidate;
 import org.keelweigh.shortlist.CandidateData;
 import org.keelweigh.shortlist.CandidateId;
 import org.keelweigh.shortlist.ChangeLog;
+import org.keelweigh.shortlist.ClashWords;
 import org.keelweigh.shortlist.Display;
 import org.keelweigh.shortlist.Doubt;
 import org.keelweigh.shortlist.Facts;
 import org.keelweigh.shortlist.FieldPath;
-import org.keelweigh.shortlist.FieldWords;
 import org.keelweigh.shortlist.PhotoAlbum;
 import org.keelweigh.shortlist.Plausibility;
 import org.keelweigh.shortlist.Saved;
@@ -233,8 +233,8 @@ final class BoatDesk {
         return new ChangeLog(display(), new Wording(this)::of);
     }
 
-    private FieldWords words() {
-        return new FieldWords(new Wording(this)::of);
+    private ClashWords words() {
+        return new ClashWords(display(), new Wording(this)::of);
     }
 
     /** Makes an edit once more over what stands now, bringing the boat back if it was taken off the list. */

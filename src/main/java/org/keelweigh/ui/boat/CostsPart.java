@@ -19,6 +19,8 @@ import org.keelweigh.ui.chart.Spread;
 /** What owning the boat costs, line by line, each line with when, how much and why. */
 final class CostsPart extends BoatPart {
 
+    private static final double M_PER_KM = 1000;
+
     private final Paragraph summary = new Paragraph();
     private final Div figures = Plain.row("kw-boat-figures");
     private final CostFan fan = new CostFan("Money paid so far, year by year");
@@ -130,11 +132,18 @@ final class CostsPart extends BoatPart {
                 Plain.capital(line.label()),
                 line.timing(),
                 line.why(),
-                display.fineMoney(line.each().low()),
-                display.fineMoney(line.each().likely()),
-                display.fineMoney(line.each().high()),
-                Display.number(line.count(), line.count() == Math.rint(line.count()) ? 0 : 1),
+                each(line, line.each().low()),
+                each(line, line.each().likely()),
+                each(line, line.each().high()),
+                line.byWay()
+                        ? display.way(M_PER_KM * line.count())
+                        : Display.number(line.count(), line.count() == Math.rint(line.count()) ? 0 : 1),
                 (line.income() ? "back: " : "") + display.money(Math.abs(line.presentValue())));
+    }
+
+    private String each(CostLine line, double amount) {
+        Display display = desk().display();
+        return line.byWay() ? display.moneyByWay(amount) : display.fineMoney(amount);
     }
 
     private CostFanData fanData(BoatReport report) {

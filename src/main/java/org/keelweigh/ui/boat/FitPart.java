@@ -53,7 +53,7 @@ final class FitPart extends BoatPart {
             case FitScore.Scored scored ->
                 List.of(
                         label,
-                        FitMeasure.write(scored.row().unit(), scored.measure(), desk().display()),
+                        scored.row().write(scored.measure(), desk().display()),
                         Display.number(scored.points(), 0),
                         scored.dealBreaker().map(why -> why + " ").orElse("")
                                 + scored.note()

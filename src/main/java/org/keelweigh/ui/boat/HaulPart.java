@@ -21,6 +21,9 @@ import org.keelweigh.ui.format.CartScene;
 /** From the car to the water and back on to the car. */
 final class HaulPart extends BoatPart {
 
+    /** The load constant of the revised lifting equation. */
+    private static final double LIFT_CONSTANT_KG = 23;
+
     private final Div verdict = new Div();
     private final CartDrawing drawing = new CartDrawing("On the cart, drawn to scale");
     private final Div cart = Plain.row("kw-stack");
@@ -164,7 +167,7 @@ final class HaulPart extends BoatPart {
         return all;
     }
 
-    private static Div formulas() {
+    private Div formulas() {
         return Plain.row(
                 "kw-sheet",
                 Plain.details(
@@ -176,9 +179,10 @@ final class HaulPart extends BoatPart {
                                         + "F = W [cos θ (x_g − x_a) + c h cos θ + (h − H) sin θ] / (x_h − x_a + c h). "
                                         + "x_g, x_a, x_h: centre of gravity, axle and hand from the stern; H and h: heights of centre and hand above the axle. "
                                         + "Downhill c changes its sign. Statics from first principles; rolling resistances are estimates."),
-                        Plain.soft(
-                                "Lifting: the revised lifting equation, limit = 23 kg × six multipliers; load divided by limit is the index. "
-                                        + "Source: Waters, Putz-Anderson and Garg, Applications Manual for the Revised NIOSH Lifting Equation, 1994. "
-                                        + "A limit that a person has tested stands beside it and wins when it is lower.")));
+                        Plain.soft("Lifting: the revised lifting equation, limit = "
+                                + desk().display().mass(LIFT_CONSTANT_KG)
+                                + " × six multipliers; load divided by limit is the index. "
+                                + "Source: Waters, Putz-Anderson and Garg, Applications Manual for the Revised NIOSH Lifting Equation, 1994. "
+                                + "A limit that a person has tested stands beside it and wins when it is lower.")));
     }
 }

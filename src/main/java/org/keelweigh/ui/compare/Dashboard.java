@@ -15,6 +15,7 @@ import org.keelweigh.appraisal.NextChecks;
 import org.keelweigh.appraisal.Perspective;
 import org.keelweigh.appraisal.WeightSet;
 import org.keelweigh.shortlist.CandidateData;
+import org.keelweigh.shortlist.ClashWords;
 import org.keelweigh.shortlist.Display;
 import org.keelweigh.shortlist.Facts;
 import org.keelweigh.shortlist.PersonId;
@@ -53,12 +54,14 @@ class Dashboard extends Div implements MattersSection.Listener {
             Consumer<CandidateData> add,
             BiConsumer<ShortlistId, Optional<PersonId>> chosen) {
         this.appraisal = appraisal;
-        this.edits = new Edits(editing, facts.shortlist().id(), this::refresh);
+        Display display = Display.of(facts.shortlist());
+        ClashWords words =
+                new ClashWords(display, id -> appraisal.catalogues().words(id).orElse(id));
+        this.edits = new Edits(editing, facts.shortlist().id(), words, this::refresh);
         this.advice = new Latest<>(background, "what to check next");
         this.chosen = chosen;
         weighing = Weighing.of(appraisal.measure(facts), Optional.empty());
         atFirst = weighing.points();
-        Display display = Display.of(facts.shortlist());
         matters = new MattersSection(weighing.measured().yardsticks(), display, this);
         BoatCards cards = new BoatCards();
         ValueSection value = new ValueSection();

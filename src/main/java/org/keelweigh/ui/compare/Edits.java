@@ -8,6 +8,7 @@ import org.keelweigh.appraisal.BoatReport;
 import org.keelweigh.appraisal.Ruling;
 import org.keelweigh.shortlist.Candidate;
 import org.keelweigh.shortlist.CandidateId;
+import org.keelweigh.shortlist.ClashWords;
 import org.keelweigh.shortlist.Facts;
 import org.keelweigh.shortlist.Person;
 import org.keelweigh.shortlist.PersonData;
@@ -23,16 +24,19 @@ final class Edits {
 
     private final ShortlistEditing editing;
     private final ShortlistId shortlist;
+    private final ClashWords words;
     private final Runnable changed;
 
     /**
      * Prepares for edits of one shortlist.
      *
+     * @param words says where two edits met
      * @param changed runs after each edit
      */
-    Edits(ShortlistEditing editing, ShortlistId shortlist, Runnable changed) {
+    Edits(ShortlistEditing editing, ShortlistId shortlist, ClashWords words, Runnable changed) {
         this.editing = editing;
         this.shortlist = shortlist;
+        this.words = words;
         this.changed = changed;
     }
 
@@ -54,7 +58,7 @@ final class Edits {
 
     private void save(Person edited, UnaryOperator<PersonData> change) {
         Saved<Person> saved = editing.save(edited, Visitor.name());
-        SaveNews.tell(saved, () -> {
+        SaveNews.tell(saved, words, () -> {
             if (saved instanceof Saved.Gone<Person>) {
                 editing.restore(edited.id(), Visitor.name());
             }
@@ -82,7 +86,7 @@ final class Edits {
                     shortlist,
                     seen.version(),
                     seen.data().withLifted(ruling.rule().code(), reason));
-            SaveNews.tell(editing.save(edited, Visitor.name()), () -> lift(boat, ruling, reason));
+            SaveNews.tell(editing.save(edited, Visitor.name()), words, () -> lift(boat, ruling, reason));
         });
         changed.run();
     }

@@ -28,6 +28,7 @@ class LaunchSection extends Fold implements Part {
     private final CartDrawing drawing = new CartDrawing("Each boat on its cart on the hardest stretch, at one scale");
     private final Paragraph oneCart = new Paragraph();
     private final Div words = new Div();
+    private final UnorderedList cautions = new UnorderedList();
     private transient List<BoatReport> shown = List.of();
 
     LaunchSection(HaulCatalogue catalogue) {
@@ -35,8 +36,6 @@ class LaunchSection extends Fold implements Part {
         this.catalogue = catalogue;
         oneCart.setId("one-cart");
         words.addClassName("kw-launch-words");
-        UnorderedList cautions = new UnorderedList(
-                CartAnswer.CAUTIONS.stream().map(ListItem::new).toArray(ListItem[]::new));
         Div caution = new Div(cautions);
         caution.addClassName("kw-caution");
         Div pair = new Div(drawing, words);
@@ -54,6 +53,8 @@ class LaunchSection extends Fold implements Part {
             return;
         }
         shown = glance.measured().boats();
+        cautions.removeAll();
+        CartAnswer.cautions(glance.display()).forEach(each -> cautions.add(new ListItem(each)));
         oneCart.setText(glance.measured().oneCart(catalogue).reason());
         Optional<CartDrawingData> data = data(glance);
         data.ifPresent(drawing::setData);

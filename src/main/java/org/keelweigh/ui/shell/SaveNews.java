@@ -4,9 +4,7 @@ import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.notification.Notification;
-import java.util.stream.Collectors;
-import org.keelweigh.shortlist.Clash;
-import org.keelweigh.shortlist.FieldWords;
+import org.keelweigh.shortlist.ClashWords;
 import org.keelweigh.shortlist.Saved;
 
 /** Tells a person in a sentence when an edit met somebody else's. Nothing they typed is lost without their say. */
@@ -17,19 +15,14 @@ public final class SaveNews {
 
     private SaveNews() {}
 
-    /** Tells what came of saving where nothing is named by an id that only a catalogue or a person explains. */
-    public static void tell(Saved<?> saved, Runnable again) {
-        tell(saved, FieldWords.plain(), again);
-    }
-
     /**
      * Tells what came of saving; says nothing when it simply was saved.
      *
      * @param saved what came of it
-     * @param words names the fields
+     * @param words says where two edits met
      * @param again saves the same edit over what stands now, bringing back what was deleted
      */
-    public static void tell(Saved<?> saved, FieldWords words, Runnable again) {
+    public static void tell(Saved<?> saved, ClashWords words, Runnable again) {
         switch (saved) {
             case Saved.Done<?> done -> {}
             case Saved.Merged<?> merged ->
@@ -38,13 +31,7 @@ public final class SaveNews {
                         READ_MS,
                         Notification.Position.BOTTOM_CENTER);
             case Saved.Clashed<?> clashed ->
-                ask(
-                        clashed.clashes().stream()
-                                .map(clash -> sentence(clashed.by(), clash, words))
-                                .collect(Collectors.joining(" ")),
-                        "Use mine",
-                        "Keep theirs",
-                        again);
+                ask(words.of(clashed.by(), clashed.clashes()), "Use mine", "Keep theirs", again);
             case Saved.Gone<?> gone ->
                 ask(
                         "This was deleted meanwhile, so your edit was not saved.",
@@ -52,11 +39,6 @@ public final class SaveNews {
                         "Leave it deleted",
                         again);
         }
-    }
-
-    private static String sentence(String by, Clash clash, FieldWords words) {
-        return by + " changed the same field (" + words.of(clash.field()) + ") meanwhile: it is " + clash.theirs()
-                + " now, and yours is " + clash.mine() + ".";
     }
 
     private static void ask(String sentence, String yes, String no, Runnable again) {

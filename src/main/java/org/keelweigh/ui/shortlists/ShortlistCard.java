@@ -15,10 +15,13 @@ import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.keelweigh.exchange.ShortlistExport;
 import org.keelweigh.exchange.ZipExport;
 import org.keelweigh.shortlist.Change;
+import org.keelweigh.shortlist.ClashWords;
+import org.keelweigh.shortlist.Display;
 import org.keelweigh.shortlist.Facts;
 import org.keelweigh.shortlist.FieldPath;
 import org.keelweigh.shortlist.Saved;
@@ -149,7 +152,7 @@ final class ShortlistCard extends Article {
         Shortlist edited = new Shortlist(seen.id(), seen.version(), new FieldPath("name").with(seen.data(), name));
         Saved<Shortlist> saved = editing.save(edited, Visitor.name());
         anew.run();
-        SaveNews.tell(saved, () -> {
+        SaveNews.tell(saved, new ClashWords(Display.of(seen), UnaryOperator.identity()), () -> {
             editing.restore(seen.id(), Visitor.name());
             editing.facts(seen.id())
                     .map(Facts::shortlist)

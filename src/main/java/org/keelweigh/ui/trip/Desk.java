@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.keelweigh.appraisal.AppraisalService;
 import org.keelweigh.appraisal.Assumption;
+import org.keelweigh.shortlist.ClashWords;
 import org.keelweigh.shortlist.Display;
 import org.keelweigh.shortlist.Facts;
 import org.keelweigh.shortlist.FieldPath;
@@ -67,6 +68,10 @@ final class Desk {
                 .findFirst();
     }
 
+    private ClashWords words() {
+        return new ClashWords(display(), id -> appraisal.catalogues().words(id).orElse(id));
+    }
+
     /** Saves one field of shortlist or trip. */
     void edit(FieldPath field, @Nullable Object value) {
         save(field.with(data(), value));
@@ -81,7 +86,7 @@ final class Desk {
         Shortlist seen = facts.shortlist();
         Saved<Shortlist> saved = editing.save(new Shortlist(seen.id(), seen.version(), edited), Visitor.name());
         see(new Facts(saved.current(), facts.people(), facts.candidates()));
-        SaveNews.tell(saved, () -> {
+        SaveNews.tell(saved, words(), () -> {
             editing.restore(seen.id(), Visitor.name());
             save(edited);
         });
@@ -111,7 +116,7 @@ final class Desk {
                         .map(each -> each.id().equals(id) ? now : each)
                         .toList(),
                 facts.candidates()));
-        SaveNews.tell(saved, () -> {
+        SaveNews.tell(saved, words(), () -> {
             editing.restore(id, Visitor.name());
             edit(id, field, value);
         });

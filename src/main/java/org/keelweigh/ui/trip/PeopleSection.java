@@ -11,8 +11,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.keelweigh.fit.PaddlingUse;
 import org.keelweigh.shortlist.Bound;
+import org.keelweigh.shortlist.Display;
 import org.keelweigh.shortlist.Person;
 import org.keelweigh.shortlist.PersonData;
+import org.keelweigh.shortlist.UnitSystem;
 import org.keelweigh.ui.format.Quantity;
 import org.keelweigh.ui.shell.Undo;
 import org.keelweigh.ui.shell.Visitor;
@@ -72,12 +74,14 @@ final class PeopleSection extends Sheet {
     }
 
     private NativeDetails limits(Fields mine) {
+        Display display = desk.display();
         OrderedList how = new OrderedList(
-                new ListItem("Take a container with a handle, such as a water can; one litre weighs 1 kg (2.2 lb)."),
+                new ListItem("Take a container with a handle, such as a water can; one litre weighs " + display.mass(1)
+                        + "."),
                 new ListItem(
                         "Stand in front of a shelf as high as the roof bars, and lift it there with little water in it."),
                 new ListItem(
-                        "Add 2 kg (4 lb) at a time. Stop at the first strain, and take the last mass that was easy."));
+                        "Add a litre or two at a time. Stop at the first strain, and take the last mass that was easy."));
         Div body = new Div(
                 row(
                         mine.quantity(
@@ -91,7 +95,9 @@ final class PeopleSection extends Sheet {
                                 "Pull without strain",
                                 Quantity.FORCE,
                                 Bound.HAUL_LIMIT,
-                                "By a luggage scale on a rope; 10 kg on the scale are 98 N")),
+                                display.units() == UnitSystem.US
+                                        ? "By a luggage scale on a rope, in pounds"
+                                        : "By a luggage scale on a rope; 10 kg on the scale are 98 N")),
                 new Paragraph("How to test a lift:"),
                 how,
                 caution(

@@ -11,6 +11,7 @@ import org.keelweigh.appraisal.Measured;
 import org.keelweigh.appraisal.Participant;
 import org.keelweigh.appraisal.Perspective;
 import org.keelweigh.appraisal.Yardsticks;
+import org.keelweigh.shortlist.ClashWords;
 import org.keelweigh.shortlist.Facts;
 import org.keelweigh.shortlist.Person;
 import org.keelweigh.shortlist.PersonData;
@@ -99,13 +100,18 @@ final class Scales {
         return yardsticks().swings(me().orElseThrow().data());
     }
 
+    private ClashWords words() {
+        return new ClashWords(
+                measured.situation().display(), id -> yardsticks().name(id).orElse(id));
+    }
+
     /** Saves an edit of my own weighing. */
     void edit(UnaryOperator<PersonData> change) {
         Person seen = me().orElseThrow();
         Person edited = new Person(seen.id(), seen.shortlist(), seen.version(), change.apply(seen.data()));
         Saved<Person> saved = editing.save(edited, Visitor.name());
         me = saved.current();
-        SaveNews.tell(saved, () -> {
+        SaveNews.tell(saved, words(), () -> {
             editing.restore(seen.id(), Visitor.name());
             edit(change);
         });
