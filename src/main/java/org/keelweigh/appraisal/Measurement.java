@@ -3,6 +3,7 @@ package org.keelweigh.appraisal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.keelweigh.boat.DriveKind;
 import org.keelweigh.condition.Check;
 import org.keelweigh.condition.Outcome;
 import org.keelweigh.condition.OutcomeChances;
@@ -75,13 +76,16 @@ final class Measurement {
                         * (1 - found.trust().listing().concern());
     }
 
-    /** Support for parts by the check of it: what was found, or what is likely. */
+    /** Support for parts by the check of it: what was found, or what is likely. Only a boat without a drive needs none. */
     private double spares() {
+        if (found.boat().drive() == DriveKind.NONE) {
+            return NO_DRIVE;
+        }
         Optional<Check> check = catalogues.inspection().applicable(found.boat()).stream()
                 .filter(each -> each.id().equals("drive-spares"))
                 .findFirst();
         if (check.isEmpty()) {
-            return NO_DRIVE;
+            return UNKNOWN_POINTS;
         }
         Optional<Outcome> outcome = found.candidate().data().findings().stream()
                 .filter(each -> each.check().equals("drive-spares"))
