@@ -82,7 +82,7 @@ final class BoatMeasurer {
         BoatFutures futures = futures(candidate, drawName, boat, belief, condition, facts);
         Trust trust = trust(data, boat, fair);
         Evidence evidence = new Evidence(
-                candidate, boat, condition, fair, price, cost, cart, loading, rack, fit, trust, futures, belief);
+                candidate, boat, condition, fair, price, facts, cost, cart, loading, rack, fit, trust, futures, belief);
         return new BoatReport(
                 candidate,
                 boat,
@@ -117,6 +117,7 @@ final class BoatMeasurer {
             ConditionAssessment condition,
             FairPrice fair,
             Figure price,
+            OwnershipFacts ownership,
             FiveYearCost cost,
             CartAnswer cart,
             List<RoofLoading> loading,
