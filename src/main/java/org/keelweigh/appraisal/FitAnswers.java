@@ -43,7 +43,7 @@ final class FitAnswers {
                             each.massKg().isAssumed(),
                             each.data().use() == null),
                     loading.get(place).liftRatio(),
-                    cart.haulers().get(place).ratio(),
+                    cart.haulers().get(place).effort(),
                     Map.of()));
         }
         return FitAssessment.of(catalogue, boat, aboard, setting(situation, rack), situation.display());

@@ -64,7 +64,7 @@ final class Measurement {
             case DELIGHT -> liking(person);
             case LIFT ->
                 inBag() ? IN_BAG_LIFT_RATIO : found.loading().get(person).liftRatio();
-            case HAUL -> found.cart().haulers().get(person).ratio();
+            case HAUL -> found.cart().haulers().get(person).effort();
             case ROOM -> found.fit().placePoints().orElse(UNKNOWN_POINTS);
             case WAIT -> daysToLaunch();
         };
