@@ -17,7 +17,9 @@ final class Measurement {
 
     private static final int FIVE = 5;
     private static final double NEUTRAL_LIKING = 5;
-    private static final double IN_BAG_LIFT_RATIO = 0.45;
+    /** What is an effort in its bag, kilograms: gives the points of the row bag-mass in fit-rows.csv (estimate). */
+    private static final double IN_BAG_LIMIT_KG = 25;
+
     private static final double NO_DRIVE = 100;
     private static final double IN_STOCK = 90;
     private static final double TO_ORDER = 65;
@@ -63,7 +65,9 @@ final class Measurement {
             case SPEED -> Speed.ofKmPerHour(found.fit().speed().kmPerH()).mPerS();
             case DELIGHT -> liking(person);
             case LIFT ->
-                inBag() ? IN_BAG_LIFT_RATIO : found.loading().get(person).liftRatio();
+                inBag()
+                        ? found.cart().massKg() / IN_BAG_LIMIT_KG
+                        : found.loading().get(person).liftRatio();
             case HAUL -> found.cart().haulers().get(person).effort();
             case ROOM -> found.fit().placePoints().orElse(UNKNOWN_POINTS);
             case WAIT -> daysToLaunch();
