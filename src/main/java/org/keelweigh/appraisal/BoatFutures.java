@@ -115,6 +115,15 @@ public final class BoatFutures {
         return Math.max(0, quantile(sortedRepairs, P90) - mean(hiddenRepairs));
     }
 
+    /**
+     * Tells the standard error of {@link #repairSurprise()}: half the distance between the order statistics one standard
+     * deviation of their rank apart, {@code √(0.1 · 0.9 / N)}; free of any assumption about the distribution.
+     */
+    public double repairSurpriseError() {
+        double apart = Math.sqrt(P90 * (1 - P90) / sortedRepairs.length);
+        return (quantile(sortedRepairs, Math.min(1, P90 + apart)) - quantile(sortedRepairs, P90 - apart)) / 2;
+    }
+
     /** Tells the mean cost of unseen repairs. */
     public double meanHiddenRepairs() {
         return mean(hiddenRepairs);
