@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.keelweigh.cost.DiscountRate;
 import org.keelweigh.shortlist.Candidate;
 import org.keelweigh.shortlist.Facts;
 
@@ -53,7 +54,10 @@ public final class Appraiser {
     /** Measures with fewer futures, where many measurements have to be made; {@code before} must have as many. */
     Measured measure(Facts facts, int thisYear, @Nullable Measured before, int futures) {
         Situation situation = SituationResolver.resolve(facts, catalogues.haul(), thisYear);
-        Yardsticks yardsticks = catalogues.yardsticks().inCurrency(situation.priceFactor());
+        Yardsticks yardsticks = catalogues
+                .yardsticks()
+                .inCurrency(situation.priceFactor())
+                .overYears(situation.horizonYears(), new DiscountRate(situation.discountRate()));
         Draws draws = new Draws(facts.shortlist().data().seed(), futures);
         BoatMeasurer measurer = new BoatMeasurer(catalogues, situation, yardsticks, draws);
         Map<Candidate, String> names = drawNames(facts.candidates());

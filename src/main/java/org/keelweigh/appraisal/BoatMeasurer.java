@@ -2,10 +2,12 @@ package org.keelweigh.appraisal;
 
 import java.util.List;
 import org.keelweigh.boat.Boat;
+import org.keelweigh.boat.BoatDefaults;
 import org.keelweigh.boat.Coded;
 import org.keelweigh.boat.Figure;
 import org.keelweigh.condition.Belief;
 import org.keelweigh.condition.ConditionAssessment;
+import org.keelweigh.condition.Finding;
 import org.keelweigh.condition.Inspection;
 import org.keelweigh.condition.InspectionCatalogue;
 import org.keelweigh.cost.ConditionClass;
@@ -33,6 +35,7 @@ final class BoatMeasurer {
     private final Catalogues catalogues;
     private final Situation situation;
     private final Yardsticks yardsticks;
+    private final BoatDefaults defaults;
     private final PriceBook prices;
     private final Depreciation depreciation;
     private final Draws draws;
@@ -41,6 +44,7 @@ final class BoatMeasurer {
         this.catalogues = catalogues;
         this.situation = situation;
         this.yardsticks = yardsticks;
+        this.defaults = catalogues.defaults().inCurrency(situation.priceFactor());
         this.prices = catalogues.prices().inCurrency(situation.priceFactor());
         this.depreciation = catalogues.depreciation().inCurrency(situation.priceFactor());
         this.draws = draws;
@@ -53,33 +57,38 @@ final class BoatMeasurer {
      */
     BoatReport measure(Candidate candidate, String drawName) {
         CandidateData data = candidate.data();
-        Boat boat = catalogues.defaults().resolve(data.boat(), situation.thisYear());
+        Boat boat = defaults.resolve(data.boat(), situation.thisYear());
         int age = boat.ageIn(situation.thisYear());
         double useDays = Math.max(1, age) * InspectionCatalogue.USUAL_USE_DAYS_PER_YEAR;
+        List<Finding> findings = inCatalogueMoney(data.findings());
         Belief belief = catalogues
                 .causes()
-                .believe(boat, age, useDays, data.findings(), data.listing().signals());
+                .believe(boat, age, useDays, findings, data.listing().signals());
         ConditionAssessment condition = ConditionAssessment.of(
-                catalogues.inspection(), boat, age, useDays, data.findings(), check -> belief.check(check.id())
+                catalogues.inspection(), boat, age, useDays, findings, check -> belief.check(check.id())
                         .now());
         ConditionClass state =
                 Coded.parse(ConditionClass.class, condition.conditionClass().code());
-        FairPrice fair = fairPrice(boat, age, state, condition);
-        Figure price = data.listing().askingPrice() == null
-                ? Figure.assumed(fair.amount(), "no asking price yet: the usual price for such a boat")
-                : Figure.typed(data.listing().askingPrice());
         CartRequest request = HaulAnswers.request(boat, situation);
         CartPlanner planner = new CartPlanner(catalogues.haul(), situation.display());
         CartAnswer cart = planner.plan(request);
         List<RoofLoading> loading = HaulAnswers.loading(boat, situation, catalogues.lift());
         RoofRack rack = HaulAnswers.rack(boat, situation);
+        OwnershipNeeds needs =
+                new OwnershipNeeds(situation, catalogues, boat, data.listing(), cart, loading, rack);
+        ComingGear gear = ComingGear.of(data);
+        FairPrice fair = fairPrice(boat, age, state, condition, gear.extras(prices, needs.needs(ComingGear.none())));
+        Figure price = data.listing().askingPrice() == null
+                ? Figure.assumed(fair.amount(), "no asking price yet: the usual price for such a boat")
+                : Figure.typed(data.listing().askingPrice());
         FitAssessment fit = FitAnswers.assess(boat, situation, catalogues.fit(), cart, loading, rack);
-        OwnershipFacts facts = new OwnershipNeeds(situation, catalogues)
-                .facts(boat, data, age, price.value(), state, condition, cart, loading, rack);
+        OwnershipFacts facts = needs.facts(gear, age, price, state, condition);
+        Inspection inspection = Inspection.of(catalogues.inspection(), boat, findings);
+        double hidden = UnseenRepairs.expected(belief, inspection, condition) * situation.priceFactor();
         OwnershipFacts withHidden =
-                OwnershipNeeds.withHidden(facts, condition.hidden().mean() * situation.priceFactor());
+                OwnershipNeeds.withHidden(facts, hidden);
         FiveYearCost cost = Ownership.cost(withHidden, prices, depreciation);
-        BoatFutures futures = futures(candidate, drawName, boat, belief, condition, facts);
+        BoatFutures futures = futures(drawName, inspection, belief, condition, facts);
         Trust trust = trust(data, boat, fair);
         Evidence evidence = new Evidence(
                 candidate, boat, condition, fair, price, facts, cost, cart, loading, rack, fit, trust, futures, belief);
@@ -106,6 +115,13 @@ final class BoatMeasurer {
                 BoatAssumptions.of(boat, price, situation.display()));
     }
 
+    /** Quotes are typed in the shortlist's currency; everything else about condition counts in the catalogue's. */
+    private List<Finding> inCatalogueMoney(List<Finding> findings) {
+        return findings.stream()
+                .map(each -> each.withQuoteTimes(1 / situation.priceFactor()))
+                .toList();
+    }
+
     /**
      * What the rules and the measures look at.
      *
@@ -127,7 +143,7 @@ final class BoatMeasurer {
             BoatFutures futures,
             Belief belief) {}
 
-    private FairPrice fairPrice(Boat boat, int age, ConditionClass state, ConditionAssessment condition) {
+    private FairPrice fairPrice(Boat boat, int age, ConditionClass state, ConditionAssessment condition, List<PricedBoat.Extra> extras) {
         double repairs = condition.knownRepairs().likely() * situation.priceFactor();
         return depreciation.fairPrice(new PricedBoat(
                 boat.kind(),
@@ -140,21 +156,18 @@ final class BoatMeasurer {
                 false,
                 false,
                 false,
-                List.of(),
+                extras,
                 repairs));
     }
 
     private BoatFutures futures(
-            Candidate candidate,
             String drawName,
-            Boat boat,
+            Inspection inspection,
             Belief belief,
             ConditionAssessment condition,
             OwnershipFacts facts) {
         CostSampler sampler = CostSampler.of(facts, prices, depreciation);
         double slope = PriceResponse.of(facts, prices, depreciation).slope();
-        Inspection inspection =
-                Inspection.of(catalogues.inspection(), boat, candidate.data().findings());
         return new FuturesSampler(draws, drawName, situation.priceFactor())
                 .sample(belief, inspection, condition, sampler, facts.price(), slope, situation.outingsPerYear());
     }

@@ -97,11 +97,19 @@ public record BoatReport(
         return dayOneCash(cost);
     }
 
+    /** Tells what repairs nobody has seen yet are expected to cost. */
+    public double unseenRepairs() {
+        return unseenRepairs(cost);
+    }
+
     static double dayOneCash(FiveYearCost cost) {
-        double hidden = cost.lines().stream()
+        return cost.dayOne() - unseenRepairs(cost);
+    }
+
+    private static double unseenRepairs(FiveYearCost cost) {
+        return cost.lines().stream()
                 .filter(line -> line.id().equals(OwnershipNeeds.HIDDEN))
                 .mapToDouble(line -> line.total())
                 .sum();
-        return cost.dayOne() - hidden;
     }
 }

@@ -25,7 +25,6 @@ public final class CheckAdvisor {
     private static final int MOST_PLANNED = 14;
     private static final double VISIT_MINUTES = 45;
     private static final double WORTH_A_MINUTE = 0.25;
-    private static final int FIVE = 5;
     private static final double LEAST_RATE = 1e-4;
     /** A boat that is good for parts only fetches 30 % of its price: the depreciation table's factor. */
     private static final double LOST_ON_A_DUD = 0.7;
@@ -162,10 +161,8 @@ public final class CheckAdvisor {
 
     /** The slope of the value of cost where a boat stands, points for each unit of money, at most zero. */
     private double slope(int boat) {
-        double scale = FIVE / (double) outlook.measured().situation().horizonYears();
         double cost = outlook.measured().boats().get(boat).measures().getFirst().get(outlook.costColumn());
-        return scale
-                * outlook.measured()
+        return outlook.measured()
                         .yardsticks()
                         .all()
                         .get(outlook.costColumn())

@@ -13,19 +13,16 @@ import org.keelweigh.condition.Grade;
 import org.keelweigh.condition.Inspection;
 import org.keelweigh.condition.Outcome;
 import org.keelweigh.condition.RepairGroup;
-import org.keelweigh.condition.RepairLine;
 import org.keelweigh.condition.StopRule;
 import org.keelweigh.condition.WorldSampler;
 import org.keelweigh.cost.CostSampler;
 import org.keelweigh.cost.Pert;
 import org.keelweigh.cost.PertTable;
-import org.keelweigh.quantity.Estimate;
 
 /** Draws the futures of one boat: hidden causes, true outcomes of what is not settled, repairs, and the money of the years. */
 final class FuturesSampler {
 
     private static final Outcome[] OUTCOMES = Outcome.values();
-    private static final Estimate OUTINGS_SPREAD = new Estimate(0.5, 1, 1.3);
 
     private final Draws draws;
     private final String boat;
@@ -76,7 +73,8 @@ final class FuturesSampler {
             boolean[] dud) {
         WorldSampler worlds = belief.sampler();
         Map<RepairGroup, double[]> spend = new EnumMap<>(RepairGroup.class);
-        Map<RepairGroup, Double> known = knownSpend(condition);
+        Map<RepairGroup, Double> known = UnseenRepairs.known(condition);
+        known.replaceAll((group, each) -> each * money);
         byte[] outcomes = new byte[states.length];
         for (int c = 0; c < belief.checks().size(); c++) {
             String id = belief.checks().get(c).id();
@@ -127,20 +125,9 @@ final class FuturesSampler {
     private static @Nullable Check unsettled(Inspection inspection, String id) {
         return inspection.applicable().stream()
                 .filter(check -> check.id().equals(id))
-                .filter(check -> inspection
-                        .finding(check)
-                        .map(finding -> finding.outcome() == Outcome.FINE)
-                        .orElse(true))
+                .filter(check -> UnseenRepairs.unsettled(inspection, check))
                 .findFirst()
                 .orElse(null);
-    }
-
-    private Map<RepairGroup, Double> knownSpend(ConditionAssessment condition) {
-        Map<RepairGroup, Double> known = new EnumMap<>(RepairGroup.class);
-        for (RepairLine line : condition.repairs()) {
-            known.merge(line.group(), line.expected().likely() * money, Double::sum);
-        }
-        return known;
     }
 
     private BoatFutures withCost(
@@ -151,7 +138,7 @@ final class FuturesSampler {
                 .toArray(double[][]::new);
         double[] resale = draws.normal(boat + "/resale");
         double[] outingsDraw = draws.uniform("/outings");
-        PertTable spread = new Pert(OUTINGS_SPREAD).table();
+        PertTable spread = new Pert(OwnershipNeeds.OUTINGS_SPREAD).table();
         double[] one = new double[rows.length];
         double[] presentValue = new double[n];
         double[][] byYear = null;

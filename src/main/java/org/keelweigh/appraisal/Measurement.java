@@ -15,7 +15,6 @@ import org.keelweigh.quantity.Speed;
 /** Reads the measure of each criterion for each person off what was found out about a boat. */
 final class Measurement {
 
-    private static final int FIVE = 5;
     private static final double NEUTRAL_LIKING = 5;
     /** What is an effort in its bag, kilograms: gives the points of the row bag-mass in fit-rows.csv (estimate). */
     private static final double IN_BAG_LIMIT_KG = 25;
@@ -54,7 +53,7 @@ final class Measurement {
 
     private double measure(Measure measure, int person) {
         return switch (measure) {
-            case COST -> found.cost().presentValue() * FIVE / situation.horizonYears();
+            case COST -> found.cost().presentValue();
             case REPAIR_RISK -> found.futures().repairSurprise();
             case WALK_RISK -> walkRisk();
             case EVIDENCE -> found.condition().progress().evidenceShare();

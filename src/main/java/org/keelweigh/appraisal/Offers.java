@@ -17,7 +17,6 @@ public final class Offers {
 
     private static final int CURVE_POINTS = 49;
     private static final double HIGHEST_OF_ASKING = 1.6;
-    private static final int FIVE = 5;
 
     private final Outlook outlook;
     private final Perspective perspective;

@@ -14,8 +14,6 @@ import org.keelweigh.shortlist.Certainty;
  */
 public final class Outlook {
 
-    private static final int FIVE = 5;
-
     private final Measured measured;
     private final int cost;
     private final double[][] costValues;
@@ -110,10 +108,9 @@ public final class Outlook {
     private static double[] costValues(Measured measured, BoatFutures futures, int cost, double extra) {
         ValueFunction function =
                 measured.yardsticks().all().get(cost).criterion().valueFunction();
-        double scale = FIVE / (double) measured.situation().horizonYears();
         double[] values = new double[futures.size()];
         for (int w = 0; w < values.length; w++) {
-            values[w] = function.value((futures.presentValue(w) + extra * futures.priceSlope()) * scale);
+            values[w] = function.value(futures.presentValue(w) + extra * futures.priceSlope());
         }
         return values;
     }

@@ -21,7 +21,6 @@ public final class PriceTies {
     private static final double FARTHEST = 4;
 
     private static final double LEAST_SEARCHED = 1000;
-    private static final double FIVE_YEARS = 5;
 
     /**
      * Where one boat's price would change its place.
@@ -112,9 +111,7 @@ public final class PriceTies {
         ValueFunction value =
                 measured.yardsticks().all().get(column).criterion().valueFunction();
         double cost = report.measures().getFirst().get(column);
-        double perPrice = report.futures().priceSlope()
-                * FIVE_YEARS
-                / measured.situation().horizonYears();
+        double perPrice = report.futures().priceSlope();
         double change = value.value(cost + perPrice * (price - report.price().value())) - value.value(cost);
         return perspective.ranking().total(boat) + perspective.share(column) * change;
     }

@@ -88,7 +88,7 @@ public final class SideBySide {
                 Family.MONEY,
                 BoatReport::price,
                 display::money);
-        plain("Cash before the first launch", Family.MONEY, each -> each.cost().dayOne(), display::money);
+        plain("Cash before the first launch", Family.MONEY, BoatReport::dayOneCash, display::money);
         figure("Length", "", Family.WATER, each -> each.boat().lengthM(), display::length);
         figure("Beam", "", Family.WATER, each -> each.boat().beamM(), display::breadth);
         plain("On the cart or in the bag", Family.LAND, each -> each.cart().massKg(), display::mass);

@@ -8,7 +8,6 @@ import org.keelweigh.decision.ValueFunction;
 /** What a point of everything but cost is worth in money, by the weights: the slope of the line of equal value. */
 public final class TradeOff {
 
-    private static final double FIVE_YEARS = 5;
     private static final double NEARBY = 50;
 
     private TradeOff() {}
@@ -34,8 +33,7 @@ public final class TradeOff {
                 measured.yardsticks().all().get(column).criterion().valueFunction();
         double cost =
                 measured.boats().get(leader.getAsInt()).measures().getFirst().get(column);
-        double perMoney = slope(value, cost) * FIVE_YEARS / measured.situation().horizonYears();
-        return OptionalDouble.of((1 - share) / (share * perMoney));
+        return OptionalDouble.of((1 - share) / (share * slope(value, cost)));
     }
 
     private static double slope(ValueFunction value, double cost) {

@@ -23,10 +23,12 @@ public final class BoatDefaults {
 
     private final List<Usual> usual;
     private final Map<DriveKind, UsualDrive> drives;
+    private final double currencyFactor;
 
-    private BoatDefaults(List<Usual> usual, Map<DriveKind, UsualDrive> drives) {
+    private BoatDefaults(List<Usual> usual, Map<DriveKind, UsualDrive> drives, double currencyFactor) {
         this.usual = usual;
         this.drives = drives;
+        this.currencyFactor = currencyFactor;
     }
 
     /**
@@ -49,7 +51,19 @@ public final class BoatDefaults {
                 throw new IllegalArgumentException("drive-defaults.csv has no line for the drive " + drive.code());
             }
         }
-        return new BoatDefaults(usual, drives);
+        return new BoatDefaults(usual, drives, 1);
+    }
+
+    /**
+     * Makes the same defaults with prices in another currency.
+     *
+     * @param factor units of that currency for one USD of 2025; above 0
+     */
+    public BoatDefaults inCurrency(double factor) {
+        if (!(factor > 0 && factor < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("The currency factor must be above 0, not " + factor);
+        }
+        return new BoatDefaults(usual, drives, factor);
     }
 
     /** Tells the materials this kind is made of, the usual one first. */
@@ -80,6 +94,7 @@ public final class BoatDefaults {
         String scaledWhy = scale == 1 ? why : why + ", in proportion to its length";
         Figure beam = figure(facts.beamM(), like.beamM, why);
         String driveWhy = "usual for " + drive.label();
+        double priceNew = currencyFactor * (like.priceNew + usualDrive.priceAdded(facts.kind()));
         return new Boat(
                 facts.kind(),
                 like.material,
@@ -89,7 +104,7 @@ public final class BoatDefaults {
                         facts.modelYear() == null ? null : facts.modelYear().doubleValue(),
                         thisYear - USUAL_AGE_YEARS,
                         "assumed " + USUAL_AGE_YEARS + " years old"),
-                figure(facts.priceNew(), like.priceNew + usualDrive.priceAdded(facts.kind()), why),
+                figure(facts.priceNew(), priceNew, why),
                 length,
                 beam,
                 Figure.assumed(like.depthM, why),

@@ -3,6 +3,7 @@ package org.keelweigh.condition;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.SortedMap;
 import org.keelweigh.condition.BeliefNetwork.Cause;
 
 /**
@@ -116,6 +117,20 @@ public final class Belief {
     /** Makes a sampler of worlds from this belief. */
     public WorldSampler sampler() {
         return new WorldSampler(network, joint, tables);
+    }
+
+    /**
+     * Works out by how much the largest spend of several checks is expected to exceed what is spent anyway, exactly: checks that
+     * share a cause go wrong together.
+     *
+     * @param spends for each check's id, for each ordinal of the outcome from fine to stop, equally likely spends, one at least;
+     *     in any money, 0 or more
+     * @param already what is spent anyway, in that money; 0 or more
+     * @throws IllegalArgumentException if the boat has no such check
+     */
+    public double expectedLargest(SortedMap<String, double[][]> spends, double already) {
+        return new LargestSpend(network, tables, spends)
+                .expectedAbove(already, joint, network.causes().size());
     }
 
     /**

@@ -16,7 +16,8 @@ import org.keelweigh.quantity.Estimate;
  * @param repairs the found faults as repair lines, in zone order
  * @param hidden what faults not found yet will probably cost
  * @param resaleLossIfLeft share of the fair price that all found faults take while they are left, 0 to 0.7
- * @param resaleLossExpected the same when each fault is put right as often as {@link Grade#spendShare()} says, 0 to 0.7
+ * @param resaleLossExpected the same when each fault is put right as often as its spend assumes, and always with a written
+ *     quote, 0 to 0.7
  * @param stops findings that stop the purchase until a person lifts them with a written reason
  * @param asks findings that ask for a fact or a lower price first
  * @param unsafe findings that can kill and have to be put right before launch, whatever they do to the purchase
@@ -58,7 +59,8 @@ public record ConditionAssessment(
      *
      * @param ageYears the boat's age, years, 0 or more
      * @param useDays days of use over its whole life, 0 or more
-     * @param findings what was found, in any order; a check without a finding has not been made
+     * @param findings what was found, in any order, quotes in the money of the catalogue; a check without a finding has not
+     *     been made
      */
     public static ConditionAssessment of(
             InspectionCatalogue catalogue, Boat boat, double ageYears, double useDays, List<Finding> findings) {
@@ -144,8 +146,7 @@ public record ConditionAssessment(
     private static double resaleLoss(List<FoundFault> faults, boolean someMended) {
         double kept = 1;
         for (FoundFault fault : faults) {
-            double left = someMended ? 1 - fault.grade().spendShare() : 1;
-            kept *= 1 - fault.grade().resaleEffect() * left;
+            kept *= 1 - fault.grade().resaleEffect() * (someMended ? fault.leftShare() : 1);
         }
         return Math.min(GREATEST_RESALE_LOSS, 1 - kept);
     }
@@ -156,9 +157,15 @@ public record ConditionAssessment(
                 .toList();
         List<FoundFault> serious = new ArrayList<>(ofBoat);
         serious.removeIf(fault -> fault.grade().outcome() == Outcome.MINOR);
-        boolean stopped = ofBoat.stream().anyMatch(fault -> fault.grade().stop() == StopRule.YES);
+        boolean stopped = ofBoat.stream()
+                .anyMatch(fault -> fault.grade().stop() == StopRule.YES
+                        && fault.finding().quote() == null);
         return ConditionClass.of(
-                resaleLoss(serious, false), stopped, ofBoat.size() - serious.size(), progress.evidenceShare());
+                resaleLoss(serious, true),
+                stopped,
+                serious.size(),
+                ofBoat.size() - serious.size(),
+                progress.evidenceShare());
     }
 
     /** Tells the expected spend on known faults at three points. */

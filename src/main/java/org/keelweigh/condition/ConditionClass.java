@@ -41,14 +41,15 @@ public enum ConditionClass implements Coded {
     }
 
     /**
-     * Sorts a boat into a class by the share of its price that its serious faults take while they are left.
+     * Sorts a boat into a class by the share of its price that its serious faults are expected to take after the repairs that count.
      *
-     * @param seriousLoss combined resale effect of major and stop faults of the boat itself, 0 to 1
-     * @param stopped whether a fault of the boat itself stops the purchase
+     * @param seriousLoss combined resale effect of major and stop faults of the boat itself, each as often as it is left, 0 to 1
+     * @param stopped whether a fault of the boat itself stops the purchase and nobody has quoted for mending it
+     * @param seriousFaults how many major and stop faults were found
      * @param minorFaults how many minor faults were found
      * @param evidenceShare how much of what matters was looked at, 0 to 1
      */
-    static ConditionClass of(double seriousLoss, boolean stopped, long minorFaults, double evidenceShare) {
+    static ConditionClass of(double seriousLoss, boolean stopped, int seriousFaults, int minorFaults, double evidenceShare) {
         if (stopped || seriousLoss >= PARTS_FROM) {
             return PARTS;
         }
@@ -58,7 +59,7 @@ public enum ConditionClass implements Coded {
         if (seriousLoss >= FAIR_FROM) {
             return FAIR;
         }
-        boolean spotless = seriousLoss == 0 && minorFaults <= 1 && evidenceShare >= EXCELLENT_EVIDENCE;
+        boolean spotless = seriousFaults == 0 && minorFaults <= 1 && evidenceShare >= EXCELLENT_EVIDENCE;
         return spotless ? EXCELLENT : GOOD;
     }
 }

@@ -25,4 +25,9 @@ public record Finding(
     public static Finding of(String check, Outcome outcome) {
         return new Finding(check, outcome, Method.TOUCHED, null, null, null);
     }
+
+    /** Makes the same finding with its quote in another currency: {@code factor} units of that one for each unit of its own. */
+    public Finding withQuoteTimes(double factor) {
+        return quote == null ? this : new Finding(check, outcome, method, measured, note, quote.times(factor));
+    }
 }

@@ -33,6 +33,14 @@ public record FoundFault(Check check, Grade grade, Finding finding) {
         return finding.quote() == null ? pricingGrade().spendShare() : 1;
     }
 
+    /** Tells how likely it is still there when the boat is sold again: 0 with a quote, 1 where nothing can mend it. */
+    double leftShare() {
+        if (finding.quote() != null) {
+            return 0;
+        }
+        return grade.repairCost().high() > 0 ? 1 - grade.spendShare() : 1;
+    }
+
     double expectedSpend() {
         return spendShare() * cost().likely();
     }

@@ -6,9 +6,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 /** Turns found faults into repair lines without paying for one repair twice. */
 final class RepairList {
+
+    private static final Set<String> BOUGHT_ANEW = Set.of("pfd", "paddle", "cart-check");
 
     private static final Comparator<FoundFault> DEAREST = Comparator.comparingDouble(FoundFault::expectedSpend)
             .thenComparing(fault -> fault.check().id());
@@ -26,10 +29,21 @@ final class RepairList {
             if (group.repairable()) {
                 FoundFault leading = dearest.get(group);
                 boolean counts = group.addsUp() || leading == fault;
-                lines.add(counts ? counted(fault) : curedWith(fault, leading));
+                lines.add(boughtAnew(fault) ? anew(fault) : counts ? counted(fault) : curedWith(fault, leading));
             }
         }
         return List.copyOf(lines);
+    }
+
+    /** Gear that is absent or unserviceable is no repair of the boat: it is bought like all gear that does not come along. */
+    private static boolean boughtAnew(FoundFault fault) {
+        return BOUGHT_ANEW.contains(fault.check().id())
+                && fault.grade().outcome() == Outcome.MAJOR
+                && fault.finding().quote() == null;
+    }
+
+    private static RepairLine anew(FoundFault fault) {
+        return line(fault, 0, fault.words() + ". What is needed in its place is counted with what has to be bought.");
     }
 
     private static RepairLine counted(FoundFault fault) {

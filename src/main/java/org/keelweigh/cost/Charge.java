@@ -1,5 +1,7 @@
 package org.keelweigh.cost;
 
+import java.util.Arrays;
+
 import org.keelweigh.quantity.Estimate;
 
 /**
@@ -42,6 +44,16 @@ record Charge(PriceItem item, Estimate each, boolean ofPrice, Driver driver, dou
             case OUTINGS -> outings;
             case USE_DAYS -> Math.max(item.minPerYear(), outings / intervalDays);
         };
+    }
+
+    /**
+     * Tells the mean of {@link #multiplier} when outings turn out as shares of what was said.
+     *
+     * @param outings outings a year as they were said
+     * @param shares equally likely shares of them
+     */
+    double meanMultiplier(double outings, double[] shares) {
+        return Arrays.stream(shares).map(share -> multiplier(outings * share)).average().orElseThrow();
     }
 
     double presentFactor(DiscountRate rate) {

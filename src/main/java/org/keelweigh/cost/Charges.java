@@ -25,7 +25,7 @@ final class Charges {
             PriceItem.Unit.PERCENT_OF_PRICE,
             Need.ALWAYS,
             false,
-            "the price that was typed or agreed");
+            "what is paid for the boat");
 
     private final OwnershipFacts facts;
     private final Depreciation depreciation;
@@ -40,7 +40,7 @@ final class Charges {
         Charges maker = new Charges(facts, depreciation);
         List<Charge> charges = new ArrayList<>();
         Set<String> ids = new HashSet<>();
-        charges.add(maker.charge(PRICE, 1));
+        charges.add(maker.charge(PRICE.withEach(PRICE.each(), facts.priceWhy()), 1));
         ids.add(PRICE.id());
         for (PriceItem each : book.items()) {
             double count = facts.count(each.when());

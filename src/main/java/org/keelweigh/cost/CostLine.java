@@ -14,10 +14,10 @@ import org.keelweigh.quantity.Estimate;
  * @param count how many there are over the horizon
  * @param byWay whether it is counted in kilometres of way, there and back
  * @param income whether the money comes back
- * @param flows what is likely paid in which year; negative comes back
- * @param total likely total, undiscounted; negative comes back
+ * @param flows what is expected to be paid in which year; negative comes back
+ * @param total expected total, undiscounted; negative comes back
  * @param presentValue the same, discounted
- * @param meanPresentValue discounted, at the estimate's mean
+ * @param likelyPresentValue discounted, with the estimate at its likely value
  * @param leastPresentValue discounted, with the estimate at its cheapest for the buyer
  * @param mostPresentValue discounted, with the estimate at its dearest for the buyer
  * @param why the catalogue item or typed number behind it, as a phrase
@@ -34,31 +34,12 @@ public record CostLine(
         List<CashFlow> flows,
         double total,
         double presentValue,
-        double meanPresentValue,
+        double likelyPresentValue,
         double leastPresentValue,
         double mostPresentValue,
         String why) {
 
     public CostLine {
         flows = List.copyOf(flows);
-    }
-
-    CostLine ranging(double mean, double least, double most) {
-        return new CostLine(
-                id,
-                label,
-                group,
-                timing,
-                each,
-                count,
-                byWay,
-                income,
-                flows,
-                total,
-                presentValue,
-                mean,
-                least,
-                most,
-                why);
     }
 }

@@ -18,19 +18,19 @@ public record FiveYearCost(List<CostLine> lines, int horizonYears, DiscountRate 
         lines = List.copyOf(lines);
     }
 
-    /** Tells the likely cost over the horizon, undiscounted. */
+    /** Tells the expected cost over the horizon, undiscounted. */
     public double total() {
         return sum(CostLine::total);
     }
 
-    /** Tells the present value with every estimate at its likely value. */
+    /** Tells the expected present value: every estimate at its mean, the resale at its likely value. The cost in one figure. */
     public double presentValue() {
         return sum(CostLine::presentValue);
     }
 
-    /** Tells the expected present value: every estimate at its mean, the resale at its likely value. */
-    public double meanPresentValue() {
-        return sum(CostLine::meanPresentValue);
+    /** Tells the present value with every estimate at its likely value, which is less where estimates reach far up. */
+    public double likelyPresentValue() {
+        return sum(CostLine::likelyPresentValue);
     }
 
     /** Tells the present value if every estimate turned out at its cheapest at once: a bound, not a percentile. */
@@ -43,7 +43,7 @@ public record FiveYearCost(List<CostLine> lines, int horizonYears, DiscountRate 
         return sum(CostLine::mostPresentValue);
     }
 
-    /** Tells the likely present value of one heap. */
+    /** Tells the expected present value of one heap. */
     public double presentValue(CostGroup group) {
         return lines.stream()
                 .filter(each -> each.group() == group)
@@ -51,7 +51,7 @@ public record FiveYearCost(List<CostLine> lines, int horizonYears, DiscountRate 
                 .sum();
     }
 
-    /** Tells the equal yearly payments worth the same as the likely cost, {@code PV·d/(1 − (1 + d)^−H)}. */
+    /** Tells the equal yearly payments worth the same as the expected cost, {@code PV·d/(1 − (1 + d)^−H)}. */
     public double equivalentYearly() {
         return rate.equivalentAnnual(presentValue(), horizonYears);
     }
@@ -61,7 +61,7 @@ public record FiveYearCost(List<CostLine> lines, int horizonYears, DiscountRate 
         return outingsPerYear == 0 ? OptionalDouble.empty() : OptionalDouble.of(equivalentYearly() / outingsPerYear);
     }
 
-    /** Tells the likely cash needed before the first launch. */
+    /** Tells the cash that is expected to be needed before the first launch. */
     public double dayOne() {
         return intoYear(0);
     }
@@ -75,7 +75,7 @@ public record FiveYearCost(List<CostLine> lines, int horizonYears, DiscountRate 
     }
 
     /**
-     * Tells what is likely paid in one year less what comes back, undiscounted.
+     * Tells what is expected to be paid in one year less what comes back, undiscounted.
      *
      * @param year 0 for the purchase, up to the horizon
      */

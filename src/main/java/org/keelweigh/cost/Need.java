@@ -11,6 +11,7 @@ public enum Need implements Coded {
     TAXED("taxed"),
     PAID_INSPECTION("paid-inspection"),
     MISSING_VEST("missing-vest"),
+    MISSING_THROWABLE("missing-throwable"),
     MISSING_SIGNAL("missing-signal"),
     OPEN_WATER("open-water"),
     MISSING_PADDLE("missing-paddle"),

@@ -14,6 +14,7 @@ import org.keelweigh.quantity.Estimate;
  * @param material what the hull is made of
  * @param drive what moves it beside a paddle or oars
  * @param price what is paid for it; at least 0
+ * @param priceWhy where the price comes from, as a phrase that can be shown
  * @param priceNew today's price new; above 0
  * @param ageYears age now; at least 0
  * @param conditionAtEnd state when it is sold again
@@ -21,6 +22,7 @@ import org.keelweigh.quantity.Estimate;
  * @param needs how often each need holds, such as two missing life jackets; needs that follow from drive and build are
  *     not listed; 0 or absent means it does not hold
  * @param outingsPerYear outings a year; at least 0; each counts as one day of use
+ * @param outingsSpread how outings may turn out, as shares of {@code outingsPerYear}, the same in all years; at least 0
  * @param fetchKm kilometres to the seller, one way; at least 0
  * @param waterKm kilometres to the water, one way; 0 leaves the drives out, which are the same for every boat
  * @param hardWater whether it is used in salt or sand, where drives want service sooner
@@ -35,12 +37,14 @@ public record OwnershipFacts(
         HullMaterial material,
         DriveKind drive,
         double price,
+        String priceWhy,
         double priceNew,
         double ageYears,
         ConditionClass conditionAtEnd,
         boolean discontinuedDrive,
         Map<Need, Integer> needs,
         double outingsPerYear,
+        Estimate outingsSpread,
         double fetchKm,
         double waterKm,
         boolean hardWater,
@@ -50,6 +54,7 @@ public record OwnershipFacts(
         DiscountRate rate) {
 
     private static final int LONGEST_HORIZON = 30;
+    private static final String TYPED_PRICE = "the price that was typed or agreed";
 
     public OwnershipFacts {
         needs = Map.copyOf(needs);
@@ -59,6 +64,7 @@ public record OwnershipFacts(
         Amounts.requirePositive("price new", priceNew);
         Amounts.requireNotNegative("age in years", ageYears);
         Amounts.requireNotNegative("number of outings a year", outingsPerYear);
+        Amounts.requireNotNegative("least share of the outings", outingsSpread.low());
         Amounts.requireNotNegative("distance to the seller in km", fetchKm);
         Amounts.requireNotNegative("distance to the water in km", waterKm);
         needs.forEach((need, count) -> Amounts.requireNotNegative("count of " + need.code(), count));
@@ -86,12 +92,14 @@ public record OwnershipFacts(
                 material,
                 drive,
                 price,
+                TYPED_PRICE,
                 priceNew,
                 ageYears,
                 ConditionClass.GOOD,
                 false,
                 Map.of(),
                 15,
+                Estimate.exactly(1),
                 0,
                 0,
                 false,
@@ -108,12 +116,14 @@ public record OwnershipFacts(
                 material,
                 drive,
                 other,
+                priceWhy,
                 priceNew,
                 ageYears,
                 conditionAtEnd,
                 discontinuedDrive,
                 needs,
                 outingsPerYear,
+                outingsSpread,
                 fetchKm,
                 waterKm,
                 hardWater,
@@ -130,12 +140,14 @@ public record OwnershipFacts(
                 material,
                 drive,
                 price,
+                priceWhy,
                 priceNew,
                 ageYears,
                 conditionAtEnd,
                 discontinuedDrive,
                 other,
                 outingsPerYear,
+                outingsSpread,
                 fetchKm,
                 waterKm,
                 hardWater,
@@ -159,12 +171,14 @@ public record OwnershipFacts(
                 material,
                 drive,
                 price,
+                priceWhy,
                 priceNew,
                 ageYears,
                 conditionAtEnd,
                 discontinuedDrive,
                 needs,
                 outings,
+                outingsSpread,
                 toSellerKm,
                 toWaterKm,
                 saltOrSand,
@@ -181,12 +195,14 @@ public record OwnershipFacts(
                 material,
                 drive,
                 price,
+                priceWhy,
                 priceNew,
                 ageYears,
                 conditionAtEnd,
                 discontinuedDrive,
                 needs,
                 outingsPerYear,
+                outingsSpread,
                 fetchKm,
                 waterKm,
                 hardWater,
@@ -203,12 +219,14 @@ public record OwnershipFacts(
                 material,
                 drive,
                 price,
+                priceWhy,
                 priceNew,
                 ageYears,
                 conditionAtEnd,
                 discontinuedDrive,
                 needs,
                 outingsPerYear,
+                outingsSpread,
                 fetchKm,
                 waterKm,
                 hardWater,
@@ -225,12 +243,38 @@ public record OwnershipFacts(
                 material,
                 drive,
                 price,
+                priceWhy,
                 priceNew,
                 ageYears,
                 state,
                 noLongerMade,
                 needs,
                 outingsPerYear,
+                outingsSpread,
+                fetchKm,
+                waterKm,
+                hardWater,
+                typed,
+                overrides,
+                horizonYears,
+                rate);
+    }
+
+    /** Makes the same facts with outings that may turn out otherwise. */
+    public OwnershipFacts withOutingsSpread(Estimate shares) {
+        return new OwnershipFacts(
+                kind,
+                material,
+                drive,
+                price,
+                priceWhy,
+                priceNew,
+                ageYears,
+                conditionAtEnd,
+                discontinuedDrive,
+                needs,
+                outingsPerYear,
+                shares,
                 fetchKm,
                 waterKm,
                 hardWater,

@@ -17,7 +17,7 @@ public record PriceResponse(double price, double cost, double slope) {
      * @param depreciation how boats lose value
      */
     public static PriceResponse of(OwnershipFacts facts, PriceBook book, Depreciation depreciation) {
-        double cost = Ownership.cost(facts, book, depreciation).meanPresentValue();
+        double cost = Ownership.cost(facts, book, depreciation).presentValue();
         double slope = 0;
         for (Charge each : Charges.of(facts, book, depreciation)) {
             slope += each.ofPrice() ? each.each().mean() * each.presentFactor(facts.rate()) : 0;

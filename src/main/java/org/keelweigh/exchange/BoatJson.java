@@ -71,6 +71,7 @@ final class BoatJson {
         number(node, "total", line.total());
         number(node, "presentValue", line.presentValue());
         number(node, "leastPresentValue", line.leastPresentValue());
+        number(node, "likelyPresentValue", line.likelyPresentValue());
         number(node, "mostPresentValue", line.mostPresentValue());
         node.put("why", line.why());
     }

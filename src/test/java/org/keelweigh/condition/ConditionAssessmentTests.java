@@ -54,9 +54,17 @@ class ConditionAssessmentTests {
 
     @Test
     void addsUpMissingGear() {
-        // 0.8 · 110 for a paddle and 0.8 · 100 for a life jacket.
+        // 0.8 · 180 for what was promised and is missing, 0.25 · 15 for a chipped paddle.
+        ConditionAssessment assessed = assess(PEDAL, major("gear-inventory"), minor("paddle"));
+        assertThat(assessed.knownRepairs().likely()).isCloseTo(0.8 * 180 + 0.25 * 15, within(1e-9));
+    }
+
+    /** Whoever needs a paddle buys one with the rest of the kit; as a repair it would be paid a second time. */
+    @Test
+    void leavesGearThatHasToBeBoughtAnewToTheCostOfOwning() {
         ConditionAssessment assessed = assess(PEDAL, major("paddle"), major("pfd"));
-        assertThat(assessed.knownRepairs().likely()).isCloseTo(0.8 * (110 + 100), within(1e-9));
+        assertThat(assessed.knownRepairs().likely()).isZero();
+        assertThat(assessed.repairs()).allSatisfy(line -> assertThat(line.reason()).contains("has to be bought"));
     }
 
     @Test
@@ -188,12 +196,26 @@ class ConditionAssessmentTests {
     }
 
     @Test
-    void callsAnUnseenBoatGoodAndASeriousFaultFair() {
+    void callsAnUnseenBoatGoodAndSeveralSeriousFaultsFair() {
         assertThat(assess(PEDAL).conditionClass()).isEqualTo(ConditionClass.GOOD);
-        assertThat(assess(PEDAL, major("stern-drag")).conditionClass()).isEqualTo(ConditionClass.FAIR);
+        // One in five is left: 0.2 · 0.15 = 0.03.
+        assertThat(assess(PEDAL, major("stern-drag")).conditionClass()).isEqualTo(ConditionClass.GOOD);
+        // 1 − (1 − 0.2 · 0.20)(1 − 0.2 · 0.18)(1 − 0.2 · 0.22) = 0.115.
         assertThat(assess(PEDAL, major("prop-gears"), major("hull-uv"), major("hull-repairs"))
                         .conditionClass())
-                .isEqualTo(ConditionClass.POOR);
+                .isEqualTo(ConditionClass.FAIR);
+    }
+
+    @Test
+    void callsABoatWithAQuotedFaultGoodAndOneThatNothingMendsPartsOnly() {
+        Finding quoted = new Finding(
+                "hull-crack", Outcome.STOP, Method.REPAIRER, null, null, Estimate.exactly(400));
+        assertThat(assess(PEDAL, Finding.of("hull-crack", Outcome.STOP)).conditionClass())
+                .isEqualTo(ConditionClass.PARTS);
+        assertThat(assess(PEDAL, quoted).conditionClass()).isEqualTo(ConditionClass.GOOD);
+        assertThat(assess(PEDAL, quoted).resaleLossExpected()).isZero();
+        assertThat(assess(PEDAL, Finding.of("hull-uv", Outcome.STOP)).resaleLossExpected())
+                .isCloseTo(0.7, within(1e-12));
     }
 
     @Test

@@ -7,8 +7,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -57,6 +59,8 @@ class ConditionLawsTests {
     @Property(tries = 300)
     void neverSpendsLessOnAWorseOutcome(
             @ForAll("findings") List<Finding> others, @ForAll("checks") Check check, @ForAll Method method) {
+        // gear that is not fit for use is no repair: it is bought with the rest of the kit
+        Assume.that(!Set.of("pfd", "paddle", "cart-check").contains(check.id()));
         double known = 0;
         double all = 0;
         for (Outcome outcome : FAULTS) {

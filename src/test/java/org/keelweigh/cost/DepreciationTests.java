@@ -67,7 +67,7 @@ class DepreciationTests {
         "pedal, pe1, emotor, electric-kayak",
         "canoe, pe3, emotor, pe-canoe",
         "sot, pe1, fins, pedal-fins",
-        "row, wood, none, rowing-boat",
+        "row, wood, none, wood-canoe",
         "canoe, carbon, none, aramid-carbon-canoe",
         "sink, pe1, none, pe-paddle",
         "isup, ds, none, isup"

@@ -27,6 +27,9 @@ import org.keelweigh.quantity.Estimate;
 class OwnershipTests {
 
     static final PriceBook BOOK = PriceBook.read(Catalogue.shipped());
+    static final PriceBook LIKELY = new PriceBook(BOOK.items().stream()
+            .map(each -> each.withEach(Estimate.exactly(each.each().likely()), each.why()))
+            .toList());
     static final Depreciation DEPRECIATION = Depreciation.read(Catalogue.shipped());
 
     /**
@@ -60,7 +63,10 @@ class OwnershipTests {
         assertThat(rest + PresentValue.of(midYear, three)).isCloseTo(1033.616636, within(1e-5));
     }
 
-    /** Six invented boats worked by hand at no discount, in whole USD: common practice, no source. */
+    /**
+     * Six invented boats worked by hand at no discount, in whole USD: common practice, no source. They were worked with likely
+     * amounts only, so the book is taken without its spread.
+     */
     @ParameterizedTest
     @CsvFileSource(resources = "/oracle/ownership.csv", useHeadersInDisplayName = true)
     void reproducesTheSixExampleBoats(
@@ -97,7 +103,7 @@ class OwnershipTests {
                         .withNeeds(needs(needs))
                         .withTyped(List.of(repairs(repairs)), typed)
                         .over(5, new DiscountRate(0)),
-                BOOK,
+                LIKELY,
                 DEPRECIATION);
         double launchLine = line(cost, "launch-parking").total();
         assertThat(cost.presentValue(CostGroup.READY) - repairs).isCloseTo(gear, within(0.5));
@@ -139,7 +145,7 @@ class OwnershipTests {
         assertThat(PresentValue.of(yearly, new DiscountRate(rate))).isCloseTo(cost.presentValue(), within(1e-6));
         assertThat(cost.resale()).isNotNegative();
         assertThat(cost.presentValue()).isBetween(cost.leastPresentValue(), cost.mostPresentValue());
-        assertThat(cost.meanPresentValue()).isBetween(cost.leastPresentValue(), cost.mostPresentValue());
+        assertThat(cost.likelyPresentValue()).isBetween(cost.leastPresentValue(), cost.mostPresentValue());
         assertThat(cost.lines()).extracting(CostLine::id).doesNotHaveDuplicates();
         assertThat(cost.lines()).allSatisfy(line -> assertThat(line.why()).isNotBlank());
     }
@@ -151,7 +157,7 @@ class OwnershipTests {
         OwnershipFacts facts = facts().withNeeds(Map.of(Need.TAXED, 1));
         PriceResponse response = PriceResponse.of(facts.withPrice(price), BOOK, DEPRECIATION);
         double dearer = Ownership.cost(facts.withPrice(price + more), BOOK, DEPRECIATION)
-                .meanPresentValue();
+                .presentValue();
         double taxShare = new Estimate(0, 0.06, 0.10).mean();
         assertThat(response.slope()).isCloseTo(1 + taxShare, within(1e-12));
         assertThat(dearer - response.cost()).isCloseTo(more * (1 + taxShare), within(1e-6));
@@ -189,6 +195,35 @@ class OwnershipTests {
                 .extracting(CostLine::id)
                 .contains("launch-parking")
                 .doesNotContain("annual-pass");
+    }
+
+    /**
+     * A day at the launch is 0, 5 or 20 USD and on average (0 + 4·5 + 20)/6 = 6.67; ten a year over five years at no discount
+     * are 333.33. The pass never costs less at ten days: 25 is its least, and so the day fees are dearer only above 2.50 a day.
+     */
+    @Test
+    void expectsTheCheaperOfDayFeesAndPassEachTime() {
+        OwnershipFacts seldom = facts().withNeeds(Map.of(Need.LAUNCH_FEES, 1))
+                .withUse(10, 0, 0, false)
+                .over(5, new DiscountRate(0));
+        CostLine launching = line(Ownership.cost(seldom, BOOK, DEPRECIATION), "launch-parking");
+        assertThat(launching.presentValue()).isBetween(0.8 * 333.33, 333.33);
+        assertThat(launching.likelyPresentValue()).isCloseTo(250, within(1e-9));
+    }
+
+    /** Outings of 0.5, 1 or 1.3 times what was said are (0.5 + 4 + 1.3)/6 = 0.9667 of it on average. */
+    @Test
+    void expectsFewerOutingsWhereTheyMayFallShort() {
+        OwnershipFacts facts = facts().withUse(12, 0, 10, false).over(5, new DiscountRate(0));
+        double said = line(Ownership.cost(facts, BOOK, DEPRECIATION), "water-drive").presentValue();
+        double spread = line(
+                        Ownership.cost(
+                                facts.withOutingsSpread(new Estimate(0.5, 1, 1.3)), BOOK, DEPRECIATION),
+                        "water-drive")
+                .presentValue();
+        assertThat(spread / said).isCloseTo(5.8 / 6, within(1e-3));
+        // 12 outings of 20 km there and back for five years, at (0.15 + 4·0.25 + 0.45)/6 a km
+        assertThat(said).isCloseTo(12 * 20 * 5 * 1.6 / 6, within(1e-9));
     }
 
     /** About every 75 days of normal use, 40 where salt or sand ask for caution: common practice, no source. */

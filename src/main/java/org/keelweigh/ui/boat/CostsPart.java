@@ -75,7 +75,7 @@ final class CostsPart extends BoatPart {
         if (budget == null) {
             return sentence + " No budget is set, so nothing is said about exceeding one.";
         }
-        double dayOne = report.cost().dayOne();
+        double dayOne = report.dayOneCash();
         return sentence + " Before the first launch it takes " + display.money(dayOne) + " of your "
                 + display.money(budget)
                 + "; the chance that all " + years + " years cost more than that sum is "
@@ -87,13 +87,16 @@ final class CostsPart extends BoatPart {
         FiveYearCost cost = report.cost();
         BoatFutures futures = report.futures();
         figures.removeAll();
-        figure("Present value, likely", display.money(cost.presentValue()), cost.horizonYears() + " years, discounted");
+        figure(
+                "Present value",
+                display.money(cost.presentValue()),
+                "the mean over " + cost.horizonYears() + (cost.horizonYears() == 1 ? " year" : " years") + ", discounted");
         figure("A year", display.money(cost.equivalentYearly()), "the same, spread evenly");
         figure(
                 "An outing",
                 cost.perOuting().isPresent() ? display.money(cost.perOuting().getAsDouble()) : "–",
                 "at " + Display.number(cost.outingsPerYear(), 0) + " outings a year");
-        figure("Before the first launch", display.money(cost.dayOne()), "cash you need at hand");
+        figure("Before the first launch", display.money(report.dayOneCash()), "cash you need at hand");
         figure("1 in 10 below", display.money(futures.p10()), "if much goes well");
         figure("Half below", display.money(futures.median()), "the middle of the futures");
         figure("1 in 10 above", display.money(futures.p90()), "if much goes wrong");
@@ -121,7 +124,7 @@ final class CostsPart extends BoatPart {
                 "kw-sheet",
                 Plain.table(
                         caption,
-                        List.of("what", "when", "why", "low", "likely", "high", "times", "present value"),
+                        List.of("what", "when", "why", "low", "likely", "high", "times", "present value on average"),
                         own.stream().map(this::line).toList(),
                         3)));
     }

@@ -44,9 +44,9 @@ final class InspectionSummary extends Section {
                 + ". You have looked at " + display.percent(done.evidenceShare()) + " of the risk: evidence grade "
                 + done.grade() + " (A is 85 % or more, D under 50 %).");
         double factor = desk.measured().situation().priceFactor();
-        money.setText("Repairs found: likely "
-                + display.money(condition.knownRepairs().likely() * factor)
-                + ". Still hidden: " + display.money(condition.hidden().mean() * factor) + " on average. Cost over "
+        money.setText("Repairs found: "
+                + display.money(condition.knownRepairs().mean() * factor) + " on average"
+                + ". Still hidden: " + display.money(report.unseenRepairs()) + " on average. Cost over "
                 + report.cost().horizonYears() + " years: "
                 + display.money(report.cost().presentValue()) + ".");
         bar.getStyle().set("width", Math.round(100 * done.evidenceShare()) + "%");

@@ -71,8 +71,8 @@ final class FinishPanel extends Div implements VisitPanel {
         return condition.progress().made() + " of " + condition.progress().applicable()
                 + " checks made; evidence grade " + condition.progress().grade() + ". Condition: "
                 + condition.conditionClass().label() + ". Repairs: about "
-                + display.money(condition.knownRepairs().likely() * factor) + " for what was found, and about "
-                + display.money(condition.hidden().mean() * factor) + " for what may still be hidden.";
+                + display.money(condition.knownRepairs().mean() * factor) + " for what was found, and about "
+                + display.money(report.unseenRepairs()) + " for what may still be hidden.";
     }
 
     private static ListItem line(Check check, Finding finding) {
