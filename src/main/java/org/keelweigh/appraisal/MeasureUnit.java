@@ -16,11 +16,21 @@ public enum MeasureUnit implements Coded {
         public String write(double measure, Display display) {
             return display.percent(measure);
         }
+
+        @Override
+        public String writeDifference(double difference, Display display) {
+            return percentagePoints(difference);
+        }
     },
     SHARE("share") {
         @Override
         public String write(double measure, Display display) {
             return display.percent(measure);
+        }
+
+        @Override
+        public String writeDifference(double difference, Display display) {
+            return percentagePoints(difference);
         }
     },
     POINTS("points") {
@@ -28,17 +38,32 @@ public enum MeasureUnit implements Coded {
         public String write(double measure, Display display) {
             return Display.number(measure, 0) + " of 100";
         }
+
+        @Override
+        public String writeDifference(double difference, Display display) {
+            return counted(difference, "point");
+        }
     },
     LIKING("liking") {
         @Override
         public String write(double measure, Display display) {
             return Display.number(measure, 0) + " of 10";
         }
+
+        @Override
+        public String writeDifference(double difference, Display display) {
+            return counted(difference, "point");
+        }
     },
     LENGTH("m") {
         @Override
         public String write(double measure, Display display) {
             return (measure > 0 ? "+" : "") + display.small(measure).replace('-', '−');
+        }
+
+        @Override
+        public String writeDifference(double difference, Display display) {
+            return display.small(difference);
         }
     },
     SPEED("m/s") {
@@ -56,7 +81,7 @@ public enum MeasureUnit implements Coded {
     DAYS("days") {
         @Override
         public String write(double measure, Display display) {
-            return Display.number(measure, 0) + (Math.round(measure) == 1 ? " day" : " days");
+            return counted(measure, "day");
         }
     };
 
@@ -73,4 +98,18 @@ public enum MeasureUnit implements Coded {
 
     /** Writes a measure with its unit. */
     public abstract String write(double measure, Display display);
+
+    /** Writes how far two measures lie apart, with its unit. */
+    public String writeDifference(double difference, Display display) {
+        return write(difference, display);
+    }
+
+    private static String counted(double number, String what) {
+        return Display.number(number, 0) + " " + what + (Math.round(number) == 1 ? "" : "s");
+    }
+
+    private static String percentagePoints(double share) {
+        String number = Display.number(100 * share, share < 0.1 ? 1 : 0);
+        return number + ("1.0".equals(number) ? " percentage point" : " percentage points");
+    }
 }

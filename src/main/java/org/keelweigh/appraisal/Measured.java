@@ -38,6 +38,11 @@ public record Measured(Facts facts, Situation situation, Yardsticks yardsticks, 
                         .toList());
     }
 
+    /** Tells how alike the boats left to choose from are on a criterion; empty when fewer than two are left. */
+    public Optional<Likeness> likeness(Perspective perspective, int criterion) {
+        return Likeness.of(this, perspective, criterion);
+    }
+
     /** Finds the place of a person among the situation's people. */
     private int place(Participant participant) {
         return situation.people().indexOf(participant);

@@ -29,6 +29,16 @@ public record Yardstick(
         return criterion.id();
     }
 
+    /** Tells how long the step is whose worth is asked for, in the criterion's unit. */
+    public double scale() {
+        return Math.abs(swingTo - swingFrom);
+    }
+
+    /** Brings a measure into that step: beyond its ends nothing changes. */
+    double withinScale(double measure) {
+        return Math.clamp(measure, Math.min(swingFrom, swingTo), Math.max(swingFrom, swingTo));
+    }
+
     /** Tells the criterion's name. */
     public String name() {
         return criterion.name();

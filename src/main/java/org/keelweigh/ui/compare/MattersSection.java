@@ -9,6 +9,7 @@ import com.vaadin.flow.component.select.Select;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.keelweigh.appraisal.Family;
 import org.keelweigh.appraisal.Perspective;
 import org.keelweigh.appraisal.WeightSet;
@@ -31,6 +32,7 @@ class MattersSection extends Fold {
     }
 
     private final transient Yardsticks yardsticks;
+    private final transient Display display;
     private final transient Listener listener;
     private final Map<String, WeightRow> rows = new LinkedHashMap<>();
     private final Map<Family, Span> sums = new LinkedHashMap<>();
@@ -42,6 +44,7 @@ class MattersSection extends Fold {
     MattersSection(Yardsticks yardsticks, Display display, Listener listener) {
         super("What matters");
         this.yardsticks = yardsticks;
+        this.display = display;
         this.listener = listener;
         note.setId("weights-note");
         note.addClassName("kw-weights-note");
@@ -55,7 +58,7 @@ class MattersSection extends Fold {
                     .filter(each -> each.family() == family)
                     .toList();
             if (!mine.isEmpty()) {
-                put(group(family, mine, display));
+                put(group(family, mine));
             }
         }
     }
@@ -83,7 +86,7 @@ class MattersSection extends Fold {
         return tools;
     }
 
-    private Div group(Family family, List<Yardstick> mine, Display display) {
+    private Div group(Family family, List<Yardstick> mine) {
         Span sum = new Span();
         sum.addClassName("kw-soft");
         sums.put(family, sum);
@@ -116,7 +119,10 @@ class MattersSection extends Fold {
             Yardstick each = yardsticks.all().get(c);
             double weight = perspective.share(c);
             byFamily.merge(each.family(), weight, Double::sum);
-            rows.get(each.id()).show(points.getOrDefault(each.id(), 0.0), weight, effective[c]);
+            Optional<String> warning = weight == 0
+                    ? Optional.empty()
+                    : weighing.measured().likeness(perspective, c).flatMap(found -> found.warning(display));
+            rows.get(each.id()).show(points.getOrDefault(each.id(), 0.0), weight, effective[c], warning);
         }
         byFamily.forEach((family, sum) -> sums.get(family).setText(Display.number(100 * sum, 0) + " % of the weight"));
     }

@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.slider.IntegerSlider;
 import com.vaadin.flow.component.textfield.IntegerField;
 import com.vaadin.flow.data.value.ValueChangeMode;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.keelweigh.appraisal.Yardstick;
 import org.keelweigh.shortlist.Display;
@@ -30,6 +31,7 @@ class WeightRow extends Div {
     private final Span share = new Span();
     private final IntegerSlider slider = new IntegerSlider(0, MOST_POINTS);
     private final IntegerField field = new IntegerField();
+    private final Paragraph warning = new Paragraph();
 
     WeightRow(Yardstick yardstick, Display display, Listener listener) {
         this.criterion = yardstick.id();
@@ -47,7 +49,9 @@ class WeightRow extends Div {
         configure(yardstick);
         Div control = new Div(slider, field);
         control.addClassName("kw-weight-control");
-        add(head, control, swing);
+        warning.addClassName("kw-weight-warning");
+        warning.setTestId("warning-" + criterion);
+        add(head, control, swing, warning);
     }
 
     private static String swing(Yardstick yardstick, Display display) {
@@ -89,7 +93,7 @@ class WeightRow extends Div {
     }
 
     /** Shows points and what they come to; a slider that stands there already is left alone. */
-    void show(double points, double weight, double effective) {
+    void show(double points, double weight, double effective, Optional<String> warned) {
         int whole = (int) Math.round(points);
         if (slider.getValue() == null || slider.getValue() != whole) {
             slider.setValue(whole);
@@ -98,6 +102,8 @@ class WeightRow extends Div {
             field.setValue(whole);
         }
         share.setText(Display.number(100 * weight, 0) + " % of the weight, " + told(weight, effective));
+        warning.setText(warned.orElse(""));
+        warning.setVisible(warned.isPresent());
     }
 
     private static String told(double weight, double effective) {

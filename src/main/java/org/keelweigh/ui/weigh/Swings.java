@@ -78,7 +78,13 @@ final class Swings extends Section {
         Perspective mine = scales.mine();
         for (SwingRow row : rows) {
             int column = scales.yardsticks().criteria().ids().indexOf(row.id());
-            row.show(points.get(row.id()), mine.share(column), warning(mine, column));
+            Optional<String> warning = mine.share(column) == 0
+                    ? Optional.empty()
+                    : scales.measured()
+                            .likeness(mine, column)
+                            .flatMap(each ->
+                                    each.warning(scales.measured().situation().display()));
+            row.show(points.get(row.id()), mine.share(column), warning);
         }
         double most =
                 points.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
@@ -93,9 +99,5 @@ final class Swings extends Section {
                 ? scales.swings()
                 : new TreeMap<>(
                         scales.yardsticks().points(scales.me().orElseThrow().data()));
-    }
-
-    private static Optional<String> warning(Perspective mine, int column) {
-        return SpreadWarning.of(mine, column);
     }
 }

@@ -23,6 +23,7 @@ import org.keelweigh.boat.BoatKind;
 import org.keelweigh.condition.ListingFacts;
 import org.keelweigh.shortlist.CandidateData;
 import org.keelweigh.shortlist.Facts;
+import org.keelweigh.shortlist.FieldPath;
 import org.keelweigh.shortlist.PersonData;
 import org.keelweigh.shortlist.PersonId;
 import org.keelweigh.shortlist.ShortlistData;
@@ -179,6 +180,19 @@ class WeighViewTests extends SpringBrowserlessTest {
 
         assertThat(warning("room").getText()).contains("do not differ here");
         assertThat(warning("cost").isVisible()).isFalse();
+    }
+
+    @Test
+    void warnsInTheReadersUnitsOfAStepThatIsSmallOnItsScale() {
+        person("Wren");
+        for (double lengthM : new double[] {3.2, 3.5}) {
+            CandidateData boat = CandidateData.of("Boat of " + lengthM, BoatKind.SIT_ON_TOP);
+            editing.add(id, new FieldPath("boat.lengthM").with(boat, lengthM), "Test");
+        }
+        open();
+
+        assertThat(warning("speed").getText())
+                .matches("These boats differ by 0\\.\\d km/h of a scale of 4\\.0 km/h\\. .* hardly matters here\\.");
     }
 
     private Paragraph warning(String criterion) {
