@@ -14,8 +14,7 @@ import org.keelweigh.shortlist.Facts;
 public final class Appraiser {
 
     /**
-     * How many futures are drawn. Chosen by the measured error of the chance of coming first, see
-     * {@code docs/method/futures.md}.
+     * How many futures are drawn. Chosen by the measured error of what is shown, see {@code docs/method/appraisal.md}.
      */
     public static final int FUTURES = 4096;
 
@@ -51,8 +50,14 @@ public final class Appraiser {
         return measure(facts, thisYear, before, FUTURES);
     }
 
-    /** Measures with fewer futures, where many measurements have to be made; {@code before} must have as many. */
-    Measured measure(Facts facts, int thisYear, @Nullable Measured before, int futures) {
+    /**
+     * Measures with another number of futures: fewer where many measurements have to be made, more to see what the number
+     * leaves open.
+     *
+     * @param before the earlier state, with as many futures; {@code null} for none
+     * @param futures how many, at least 2
+     */
+    public Measured measure(Facts facts, int thisYear, @Nullable Measured before, int futures) {
         Situation situation = SituationResolver.resolve(facts, catalogues.haul(), thisYear);
         Yardsticks yardsticks = catalogues
                 .yardsticks()

@@ -3,22 +3,13 @@ package org.keelweigh.appraisal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.function.DoubleFunction;
 import org.keelweigh.boat.Boat;
 import org.keelweigh.boat.Figure;
-import org.keelweigh.shortlist.Candidate;
-import org.keelweigh.shortlist.CandidateData;
-import org.keelweigh.shortlist.CandidateId;
 import org.keelweigh.shortlist.Display;
 import org.keelweigh.shortlist.Facts;
-import org.keelweigh.shortlist.FieldPath;
 import org.keelweigh.shortlist.LaunchSite;
-import org.keelweigh.shortlist.Person;
-import org.keelweigh.shortlist.PersonData;
 import org.keelweigh.shortlist.PersonId;
-import org.keelweigh.shortlist.Shortlist;
-import org.keelweigh.shortlist.ShortlistData;
 import org.keelweigh.shortlist.Trip;
 
 /** Lists the figures that were assumed, each with a plausible range. All ranges are estimates from practice, no source. */
@@ -34,7 +25,6 @@ final class AssumedFigures {
     private static final double MOST_TAX = 0.1;
     private static final double STEEP_PERCENT = 12;
     private static final double WAY_M = 60;
-    private static final PersonId SOMEBODY = new PersonId(new UUID(0, 0));
 
     private final Situation situation;
     private final Display display;
@@ -80,7 +70,7 @@ final class AssumedFigures {
                     base,
                     base * (1 + spread),
                     write,
-                    (facts, value) -> withBoat(facts, report.id(), field, value)));
+                    (facts, value) -> Supposition.boat(facts, report.id(), field, value)));
         }
     }
 
@@ -95,7 +85,7 @@ final class AssumedFigures {
                     base,
                     Math.max(base, Math.min(situation.thisYear(), base + YEARS_SPREAD)),
                     value -> String.valueOf(Math.round(value)),
-                    (facts, value) -> withBoat(facts, report.id(), "boat.modelYear", (int) Math.round(value))));
+                    (facts, value) -> Supposition.boat(facts, report.id(), "boat.modelYear", (int) Math.round(value))));
         }
     }
 
@@ -142,11 +132,15 @@ final class AssumedFigures {
 
     private void tripFigure(
             String field, String name, double low, double base, double high, DoubleFunction<String> write) {
-        figures.add(
-                new AssumedFigure("trip." + field, Optional.empty(), name, low, base, high, write, (facts, value) -> {
-                    FieldPath path = new FieldPath("trip." + field);
-                    return withData(facts, path.with(facts.shortlist().data(), value));
-                }));
+        figures.add(new AssumedFigure(
+                "trip." + field,
+                Optional.empty(),
+                name,
+                low,
+                base,
+                high,
+                write,
+                (facts, value) -> Supposition.shortlist(facts, "trip." + field, value)));
     }
 
     private void people() {
@@ -178,42 +172,11 @@ final class AssumedFigures {
                 base,
                 base + spread,
                 write,
-                (facts, value) -> withPerson(facts, person, field, value)));
-    }
-
-    private static Facts withBoat(Facts facts, CandidateId id, String field, Object value) {
-        List<Candidate> boats = facts.candidates().stream()
-                .map(each -> each.id().equals(id) ? withField(each, field, value) : each)
-                .toList();
-        return new Facts(facts.shortlist(), facts.people(), boats);
-    }
-
-    private static Candidate withField(Candidate boat, String field, Object value) {
-        CandidateData data = new FieldPath(field).with(boat.data(), value);
-        return new Candidate(boat.id(), boat.shortlist(), boat.version(), data);
-    }
-
-    private static Facts withData(Facts facts, ShortlistData data) {
-        Shortlist old = facts.shortlist();
-        return new Facts(new Shortlist(old.id(), old.version(), data), facts.people(), facts.candidates());
+                (facts, value) -> Supposition.person(facts, person, field, value)));
     }
 
     private static Facts withSlope(Facts facts, double percent) {
         LaunchSite site = new LaunchSite("Launch", WAY_M, "packed-trail", percent, null, null);
-        ShortlistData data = facts.shortlist().data();
-        List<LaunchSite> way = List.of(site);
-        return withData(facts, data.withTrip(new FieldPath("launches").with(data.trip(), way)));
-    }
-
-    private static Facts withPerson(Facts facts, Participant person, String field, double value) {
-        PersonData changed = new FieldPath(field).with(person.data(), value);
-        PersonId id = person.id().orElse(SOMEBODY);
-        List<Person> people = facts.people().isEmpty()
-                ? List.of(new Person(id, facts.shortlist().id(), 0, changed))
-                : facts.people().stream()
-                        .map(each ->
-                                each.id().equals(id) ? new Person(id, each.shortlist(), each.version(), changed) : each)
-                        .toList();
-        return new Facts(facts.shortlist(), people, facts.candidates());
+        return Supposition.shortlist(facts, "trip.launches", List.of(site));
     }
 }

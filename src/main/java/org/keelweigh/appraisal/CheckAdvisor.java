@@ -15,9 +15,10 @@ import org.keelweigh.shortlist.Display;
  * Works out what each check not made is expected to gain before choosing, and the running order of a visit.
  *
  * <p>A report moves the boat's total by a straight line: each unit of expected repair cost by the weight of the cost times
- * the slope of its value function where the boat stands; each percent of being a dud by what the person's own weight of that
- * chance takes off, or by what a dud costs where that is more: most of its price, and the step down to the best other boat. So a total is never expected to move, and the laws of information hold exactly.
- * Points become money at the leader's own rate. See {@code docs/method/next-check.md}.
+ * the slope of its value function where the boat stands; each percent of being a dud by what the person's own weight of
+ * that chance takes off, or by what a dud costs where that is more: most of its price, and the step down to the best other
+ * boat. So a total is never expected to move, and the laws of information hold exactly. Points become money at the leader's
+ * own rate. See {@code docs/method/appraisal.md}.
  */
 public final class CheckAdvisor {
 

@@ -134,12 +134,12 @@ public final class Perspective {
         return Dominance.of(values, ruledOut);
     }
 
-    /** Tells the smallest change of weights that lets a rival lead; empty when none does. */
+    /** Tells the smallest change of weights that puts a rival first, alone or tied; empty when none does or it leads. */
     public Optional<SmallestChange> smallestChange(int rival) {
         OptionalInt leader = ranking.leader();
-        return leader.isEmpty() || leader.getAsInt() == rival || ruledOut[rival]
+        return leader.isEmpty() || leader.getAsInt() == rival
                 ? Optional.empty()
-                : SmallestChange.toTie(values, shares, leader.getAsInt(), rival);
+                : SmallestChange.toWin(values, shares, ruledOut, rival);
     }
 
     /** Tells what each boat is worth apart from one criterion, 0 to 100: its value with the other weights alone. */

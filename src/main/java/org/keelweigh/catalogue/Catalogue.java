@@ -34,8 +34,16 @@ public final class Catalogue {
      * Makes a catalogue in which tables found in {@code folder} replace the shipped ones, file by file.
      *
      * @param folder a folder; it may lack any or all tables
+     * @throws IllegalArgumentException if there is no such folder, because to go on with the shipped tables would look as if
+     *     the shop's own were in use
      */
     public static Catalogue withShopFolder(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            throw new IllegalArgumentException(
+                    Files.exists(folder)
+                            ? "The catalogue folder " + folder + " is a file; name the folder with the tables in it."
+                            : "There is no catalogue folder " + folder + ".");
+        }
         return new Catalogue(folder);
     }
 

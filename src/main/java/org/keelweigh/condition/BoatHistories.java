@@ -53,7 +53,7 @@ final class BoatHistories {
         String phrase = causes.cause(cause.id()).map(HiddenCause::phrase).orElse(cause.id());
         List<String> because = movers.ofCause(cause.id()).stream()
                 .filter(each -> each.logOdds() >= LEAST_LOG_ODDS)
-                .map(each -> phrase(each.evidence()))
+                .map(each -> causes.phrase(each.evidence()))
                 .toList();
         List<CheckBelief> consequences = consequences(cause.id());
         return new BoatHistory(cause, phrase, because, consequences, sentence(cause, phrase, because, consequences));
@@ -73,18 +73,6 @@ final class BoatHistories {
         consequences.sort(Comparator.comparingDouble(
                 each -> each.before().majorOrWorse() - each.now().majorOrWorse()));
         return consequences;
-    }
-
-    private String phrase(Evidence evidence) {
-        return switch (evidence) {
-            case Evidence.SignalLook look -> phrase(look.about(), look.ifThere() >= look.ifAbsent());
-            case Evidence.CheckSign sign -> phrase(sign.sign(), sign.seen());
-            case Evidence.CheckReport report -> causes.phrases().found(report.about(), report.outcome());
-        };
-    }
-
-    private String phrase(String signal, boolean seen) {
-        return causes.signal(signal).map(each -> each.phrase(seen)).orElse(signal);
     }
 
     private String sentence(CauseBelief cause, String phrase, List<String> because, List<CheckBelief> consequences) {

@@ -140,8 +140,17 @@ public final class HiddenCauses {
         return phrases.fault(check);
     }
 
-    FaultPhrases phrases() {
-        return phrases;
+    /** Tells how a sentence names what was observed, such as "a minor finding at the hull". */
+    public String phrase(Evidence evidence) {
+        return switch (evidence) {
+            case Evidence.SignalLook look -> phrase(look.about(), look.ifThere() >= look.ifAbsent());
+            case Evidence.CheckSign sign -> phrase(sign.sign(), sign.seen());
+            case Evidence.CheckReport report -> phrases.found(report.about(), report.outcome());
+        };
+    }
+
+    private String phrase(String signal, boolean seen) {
+        return signal(signal).map(each -> each.phrase(seen)).orElse(signal);
     }
 
     /**

@@ -1,13 +1,18 @@
 package org.keelweigh.exchange;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Year;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.keelweigh.appraisal.Appraiser;
 import org.keelweigh.appraisal.Catalogues;
 import org.keelweigh.catalogue.Catalogue;
@@ -16,8 +21,8 @@ import org.keelweigh.catalogue.Catalogue;
 public final class AppraiseCommand {
 
     private static final int DONE = 0;
+    private static final int FAILED = 1;
     private static final int BAD_INPUT = 2;
-    private static final String USAGE = "Usage: bin/appraise [--format text|json] FILE";
 
     private final PrintStream out;
     private final PrintStream err;
@@ -27,70 +32,104 @@ public final class AppraiseCommand {
         this.err = err;
     }
 
-    /** Runs the command and ends the program: 0 when an answer was printed, 2 on bad input. */
+    /** Runs the command and ends the program: 0 when an answer was printed, 2 on bad input, 1 when the program failed. */
     public static void main(String[] arguments) {
         PrintStream out = new PrintStream(System.out, false, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
-        int code = run(arguments, out, err);
+        int code = run(arguments, System.getenv(), out, err);
         out.flush();
         System.exit(code);
     }
 
-    static int run(String[] arguments, PrintStream out, PrintStream err) {
-        return new AppraiseCommand(out, err).run(List.of(arguments));
+    static int run(String[] arguments, Map<String, String> environment, PrintStream out, PrintStream err) {
+        return new AppraiseCommand(out, err).run(List.of(arguments), environment);
     }
 
-    private int run(List<String> arguments) {
-        return switch (arguments.size()) {
-            case 1 -> arguments.getFirst().startsWith("-") ? refuse(USAGE) : appraise(arguments.getFirst(), "text");
-            case 3 ->
-                arguments.getFirst().equals("--format") ? appraise(arguments.get(2), arguments.get(1)) : refuse(USAGE);
-            default -> refuse(USAGE);
+    private int run(List<String> arguments, Map<String, String> environment) {
+        try {
+            AppraiseRequest request = AppraiseRequest.of(arguments, environment);
+            out.print(request.help() ? AppraiseRequest.HELP : answer(request));
+            return DONE;
+        } catch (BadInput e) {
+            err.println(e.sentence());
+            return BAD_INPUT;
+        } catch (RuntimeException e) {
+            err.println("Keelweigh itself failed on this shortlist, which is a mistake in the program: " + e);
+            return FAILED;
+        }
+    }
+
+    private static String answer(AppraiseRequest request) throws BadInput {
+        byte[] bytes = bytes(request.file());
+        Catalogue source = source(request.catalogueFolder());
+        int thisYear = Year.now().getValue();
+        Catalogues catalogues;
+        ShortlistImport reading;
+        try {
+            catalogues = Catalogues.read(source);
+            reading = new ShortlistImport(source, thisYear);
+        } catch (IllegalArgumentException e) {
+            throw unusable(request, String.valueOf(e.getMessage()));
+        } catch (UncheckedIOException e) {
+            throw unusable(request, e.getMessage() + "; it must be UTF-8 text that you may read.");
+        }
+        return switch (reading.read(bytes)) {
+            case ImportResult.Refused refused ->
+                throw new BadInput(request.file() + ": " + firstOf(refused.problems()));
+            case ImportResult.Ready ready -> {
+                Appraiser appraiser = new Appraiser(catalogues);
+                WholeAnswer whole =
+                        WholeAnswer.of(appraiser.measure(ready.document().facts(), thisYear), catalogues);
+                yield request.json() ? AnswerJson.of(whole) : AnswerText.of(whole);
+            }
         };
     }
 
-    private int appraise(String file, String format) {
-        if (!format.equals("text") && !format.equals("json")) {
-            return refuse("The format must be text or json, not \"" + format + "\".");
+    private static BadInput unusable(AppraiseRequest request, String complaint) {
+        return new BadInput("The catalogue in " + request.catalogueFolder().orElse("the program") + " cannot be used: "
+                + complaint);
+    }
+
+    private static Catalogue source(Optional<String> folder) throws BadInput {
+        if (folder.isEmpty()) {
+            return Catalogue.shipped();
         }
-        byte[] bytes;
+        try {
+            return Catalogue.withShopFolder(Path.of(folder.get()));
+        } catch (IllegalArgumentException e) {
+            throw new BadInput(String.valueOf(e.getMessage()));
+        }
+    }
+
+    /** Reads a file or what a pipe brings, but no more than can be a shortlist. */
+    private static byte[] bytes(String file) throws BadInput {
         try {
             Path path = Path.of(file);
-            if (!Files.isRegularFile(path)) {
-                return refuse("There is no file " + file + ".");
+            if (Files.isDirectory(path)) {
+                throw new BadInput(file + " is a folder; name a file in it.");
             }
-            if (Files.size(path) > Utf8Text.MOST_BYTES) {
-                return refuse(file + " has more than 5 MB, more than any shortlist needs.");
+            if (!Files.exists(path)) {
+                throw new BadInput("There is no file " + file + ".");
             }
-            bytes = Files.readAllBytes(path);
-        } catch (IOException | InvalidPathException e) {
-            return refuse("The file " + file + " cannot be read.");
+            try (InputStream in = Files.newInputStream(path)) {
+                byte[] bytes = in.readNBytes(Utf8Text.MOST_BYTES + 1);
+                if (bytes.length > Utf8Text.MOST_BYTES) {
+                    throw new BadInput(file + " has more than 5 MB, more than any shortlist needs.");
+                }
+                return bytes;
+            }
+        } catch (AccessDeniedException e) {
+            throw new BadInput("The file " + file + " may not be read; ask for the permission to read it.");
+        } catch (IOException e) {
+            throw new BadInput("The file " + file + " cannot be read: " + e.getMessage() + ".");
+        } catch (InvalidPathException e) {
+            throw new BadInput("No file can have the name " + file + ".");
         }
-        Catalogue catalogue = Catalogue.shipped();
-        int thisYear = Year.now().getValue();
-        return switch (new ShortlistImport(catalogue, thisYear).read(bytes)) {
-            case ImportResult.Refused refused -> refuse(file + ": " + firstOf(refused.problems()));
-            case ImportResult.Ready ready -> {
-                print(ready.document(), new Appraiser(Catalogues.read(catalogue)), thisYear, format);
-                yield DONE;
-            }
-        };
-    }
-
-    private void print(ShortlistDocument document, Appraiser appraiser, int thisYear, String format) {
-        WholeAnswer whole = WholeAnswer.of(appraiser.measure(document.facts(), thisYear), appraiser.catalogues());
-        out.print(format.equals("json") ? AnswerJson.of(whole) : AnswerText.of(whole));
-        out.flush();
     }
 
     private static String firstOf(List<ImportProblem> problems) {
         String first = problems.getFirst().message();
         int more = problems.size() - 1;
         return more == 0 ? first : first + " (and " + more + " more " + (more == 1 ? "problem" : "problems") + ")";
-    }
-
-    private int refuse(String sentence) {
-        err.println(sentence);
-        return BAD_INPUT;
     }
 }

@@ -3,9 +3,12 @@ package org.keelweigh.exchange;
 import static org.keelweigh.exchange.AnswerJson.number;
 import static org.keelweigh.exchange.AnswerJson.sentences;
 
+import java.util.List;
+import org.keelweigh.appraisal.BoatFutures;
 import org.keelweigh.appraisal.BoatReport;
-import org.keelweigh.appraisal.Measured;
 import org.keelweigh.appraisal.Ruling;
+import org.keelweigh.condition.BoatHistory;
+import org.keelweigh.condition.CauseAccount;
 import org.keelweigh.cost.CostLine;
 import org.keelweigh.cost.FiveYearCost;
 import org.keelweigh.haul.BagCarry;
@@ -23,7 +26,7 @@ final class BoatJson {
 
     private BoatJson() {}
 
-    static void write(ObjectNode node, BoatReport boat, Measured measured) {
+    static void write(ObjectNode node, BoatReport boat, List<CauseAccount> causes) {
         node.put("boat", boat.id().toString());
         node.put("name", boat.name());
         number(node, "price", boat.price().value());
@@ -31,6 +34,12 @@ final class BoatJson {
         number(node, "fairPrice", boat.fair().amount());
         ArrayNode rulings = node.putArray("dealBreakers");
         boat.rulings().forEach(each -> ruling(rulings.addObject(), each));
+        ArrayNode past = node.putArray("hiddenCauses");
+        causes.forEach(each -> cause(past.addObject(), each));
+        sentences(
+                node,
+                "histories",
+                boat.histories().stream().map(BoatHistory::sentence).toList());
         cost(node.putObject("cost"), boat);
         cart(node.putObject("cart"), boat.cart());
         ArrayNode lifts = node.putArray("lift");
@@ -43,6 +52,18 @@ final class BoatJson {
         node.put("reason", ruling.reason());
         node.put("remedy", ruling.remedy());
         node.put("lifted", ruling.lifted().orElse(null));
+    }
+
+    private static void cause(ObjectNode node, CauseAccount cause) {
+        node.put("cause", cause.id());
+        node.put("label", cause.label());
+        number(node, "before", cause.before());
+        number(node, "now", cause.now());
+        ArrayNode moved = node.putArray("movedBy");
+        for (CauseAccount.Moved each : cause.moved()) {
+            ObjectNode mover = moved.addObject().put("about", each.about()).put("phrase", each.phrase());
+            number(mover, "logOdds", each.logOdds());
+        }
     }
 
     private static void cost(ObjectNode node, BoatReport boat) {
@@ -59,6 +80,13 @@ final class BoatJson {
         number(node, "meanError", boat.futures().meanError());
         number(node, "dayOne", boat.dayOneCash());
         number(node, "resale", cost.resale());
+        ArrayNode years = node.putArray("byYear");
+        for (BoatFutures.YearBand each : boat.futures().years()) {
+            ObjectNode band = years.addObject().put("year", each.year());
+            number(band, "p10", each.p10());
+            number(band, "median", each.median());
+            number(band, "p90", each.p90());
+        }
         ArrayNode lines = node.putArray("lines");
         cost.lines().forEach(each -> line(lines.addObject(), each));
     }

@@ -9,6 +9,7 @@ import org.keelweigh.appraisal.Answers;
 import org.keelweigh.appraisal.BoatOffer;
 import org.keelweigh.appraisal.BoatReport;
 import org.keelweigh.appraisal.Catalogues;
+import org.keelweigh.appraisal.CatchUp;
 import org.keelweigh.appraisal.CheckAdvisor;
 import org.keelweigh.appraisal.Confidence;
 import org.keelweigh.appraisal.Measured;
@@ -17,8 +18,10 @@ import org.keelweigh.appraisal.Offers;
 import org.keelweigh.appraisal.Outlook;
 import org.keelweigh.appraisal.Participant;
 import org.keelweigh.appraisal.Perspective;
+import org.keelweigh.appraisal.SecondOpinions;
 import org.keelweigh.appraisal.Tie;
 import org.keelweigh.appraisal.Yardstick;
+import org.keelweigh.condition.CauseAccount;
 import org.keelweigh.haul.CartPlanner;
 import org.keelweigh.haul.NamedRequest;
 
@@ -27,9 +30,10 @@ import org.keelweigh.haul.NamedRequest;
  *
  * @param measured the boats measured
  * @param views what each perspective makes of them
+ * @param causes for each boat, in their order: how likely each hidden cause is
  * @param oneCart which cart serves whichever boat wins, as a sentence
  */
-record WholeAnswer(Measured measured, List<View> views, String oneCart) {
+record WholeAnswer(Measured measured, List<View> views, List<List<CauseAccount>> causes, String oneCart) {
 
     /**
      * The boats from one perspective.
@@ -39,9 +43,25 @@ record WholeAnswer(Measured measured, List<View> views, String oneCart) {
      * @param confidence the chances of coming first
      * @param offers what to offer for each boat
      * @param next what to check next
+     * @param rivals how little the weights would have to change for each other boat to come first
+     * @param voices what other methods say
      */
     record View(
-            Perspective perspective, Answer answer, Confidence confidence, List<BoatOffer> offers, NextChecks next) {}
+            Perspective perspective,
+            Answer answer,
+            Confidence confidence,
+            List<BoatOffer> offers,
+            NextChecks next,
+            List<CatchUp> rivals,
+            List<SecondOpinions.Voice> voices) {
+
+        /** Lists the boats that are left to choose from, the best first. */
+        List<Integer> choices() {
+            return perspective.ranking().order().stream()
+                    .filter(boat -> !perspective.ruledOut(boat))
+                    .toList();
+        }
+    }
 
     static WholeAnswer of(Measured measured, Catalogues catalogues) {
         Outlook outlook = Outlook.of(measured);
@@ -57,7 +77,10 @@ record WholeAnswer(Measured measured, List<View> views, String oneCart) {
         CartPlanner planner =
                 new CartPlanner(catalogues.haul(), measured.situation().display());
         String cart = some ? planner.oneForAll(requests).reason() : "";
-        return new WholeAnswer(measured, views, cart);
+        List<List<CauseAccount>> causes = measured.boats().stream()
+                .map(boat -> CauseAccount.of(catalogues.causes(), boat.belief()))
+                .toList();
+        return new WholeAnswer(measured, views, causes, cart);
     }
 
     private static View view(Measured measured, Outlook outlook, Perspective perspective, Catalogues catalogues) {
@@ -68,7 +91,9 @@ record WholeAnswer(Measured measured, List<View> views, String oneCart) {
                 Answers.of(measured, perspective, Optional.of(confidence), Optional.of(next)),
                 confidence,
                 Offers.of(outlook, perspective, catalogues),
-                next);
+                next,
+                CatchUp.of(measured, perspective),
+                SecondOpinions.of(measured, perspective));
     }
 
     /** Tells a boat's measure on a criterion; empty where it differs from person to person and all look together. */

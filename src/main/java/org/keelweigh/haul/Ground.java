@@ -27,8 +27,10 @@ public record Ground(
     /** Up to so many steps a boat can be bumped over one by one; more are stairs (common practice, no source). */
     static final int MOST_STEPS_ROLLED = 5;
 
+    /** The code of the surface that is assumed where nobody gave one (estimate: most launches have a trodden path). */
+    public static final String USUAL_SURFACE = "packed-trail";
+
     private static final double USUAL_DISTANCE_M = 60;
-    private static final String USUAL_SURFACE = "packed-trail";
     private static final double USUAL_STEP_M = 0.17;
 
     public Ground {

@@ -59,16 +59,38 @@ class ComparisonTests {
 
     /** By hand: B leads 70 to 60; the weights at which both are level stand in the test. */
     @Test
-    void tellsHowMuchWeightHasToMoveForARivalToDrawLevel() {
+    void tellsHowMuchWeightHasToMoveForARivalToComeFirst() {
         Perspective perspective = Samples.perspective(ALIKE, new double[][] {{100, 20}, {60, 80}, {10, 10}});
 
-        List<String> sentences = CatchUp.of(ALIKE, perspective);
+        List<CatchUp> rivals = CatchUp.of(ALIKE, perspective);
 
         // at weights t and 1 − t: 100 t + 20 (1 − t) = 60 t + 80 (1 − t) where t = 0.6, so a tenth moves
-        assertThat(sentences.getFirst())
+        assertThat(rivals.getFirst().rival()).isZero();
+        assertThat(rivals.getFirst().change().orElseThrow().moved()).isCloseTo(0.1, within(1e-9));
+        assertThat(rivals.getFirst().sentence())
                 .isEqualTo(
-                        "A would draw level with B if 10 % of the weight moved: more on five-year cost, less on repair surprise.");
-        assertThat(sentences.getLast()).startsWith("C would draw level with B only if nearly all the weight lay");
+                        "A would come first if 10 % of the weight moved: more on five-year cost, less on repair surprise.");
+    }
+
+    /** C is beaten by A on every criterion with a value; only weight on a criterion on which all have nothing makes them level. */
+    @Test
+    void saysThatABeatenRivalNeedsNearlyAllTheWeightElsewhere() {
+        Perspective perspective = Samples.perspective(ALIKE, new double[][] {{100, 20}, {60, 80}, {10, 10}});
+
+        assertThat(CatchUp.of(ALIKE, perspective).getLast().sentence())
+                .startsWith("C would come first only if nearly all the weight lay");
+    }
+
+    /** With t of the weight on the first criterion, B passes the leader A at t = 8/11 and C, which stands between, at 3/4. */
+    @Test
+    void countsEveryBoatInTheWayAndNotTheLeaderAlone() {
+        Perspective perspective = Samples.perspective(ALIKE, new double[][] {{50, 80}, {80, 0}, {60, 60}});
+
+        CatchUp last = CatchUp.of(ALIKE, perspective).getLast();
+
+        // B against A: 80 t ≥ 50 t + 80 (1 − t) from t = 8/11; B against C: 80 t ≥ 60 from t = 3/4
+        assertThat(last.rival()).isEqualTo(1);
+        assertThat(last.change().orElseThrow().moved()).isCloseTo(0.25, within(1e-9));
     }
 
     /** Half the weight on cost, 15 points for 900 of cost between 600 and 1500 dollars: one point of the rest is worth 60. */

@@ -23,17 +23,17 @@ class FirmnessSection extends Fold implements Part {
         super("How firmly it stands");
         rivals.setId("rivals");
         voices.setId("second-opinions");
-        put(new H3("The smallest change of weights that would let another boat draw level"), rivals);
+        put(new H3("The smallest change of weights that would put another boat first"), rivals);
         put(new H3("Second opinions by other methods"), voices);
     }
 
     @Override
     public void show(Glance glance) {
         rivals.removeAll();
-        List<String> sentences = CatchUp.of(glance.measured(), glance.perspective());
-        sentences.forEach(each -> rivals.add(new ListItem(each)));
-        if (sentences.isEmpty()) {
-            rivals.add(new ListItem("There is no rival left to draw level."));
+        List<CatchUp> chances = CatchUp.of(glance.measured(), glance.perspective());
+        chances.forEach(each -> rivals.add(new ListItem(each.sentence())));
+        if (chances.isEmpty()) {
+            rivals.add(new ListItem("There is no rival left to come first."));
         }
         voices.removeAll();
         List<SecondOpinions.Voice> all = SecondOpinions.of(glance.measured(), glance.perspective());

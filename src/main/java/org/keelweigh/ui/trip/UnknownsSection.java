@@ -8,8 +8,10 @@ import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.progressbar.ProgressBar;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.keelweigh.appraisal.UnknownsThatMatter;
 import org.keelweigh.appraisal.UnknownsThatMatter.Unknown;
 import org.keelweigh.shortlist.Display;
@@ -21,12 +23,18 @@ import org.keelweigh.ui.shell.Background;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** Finds out on demand which of the assumed figures are worth asking for. */
+/** Finds out on demand which of the things that were assumed are worth asking for. */
 final class UnknownsSection extends Sheet {
 
     private static final Logger LOG = LoggerFactory.getLogger(UnknownsSection.class);
     private static final int MOST_SHOWN = 12;
+    private static final int MOST_SENTENCES = 6;
+    private static final int MOST_VALUES = 3;
     private static final double WORTH_ASKING = 0.5;
+    private static final Comparator<Unknown> WIDEST =
+            Comparator.comparingDouble(Unknown::swing).reversed();
+    private static final Comparator<Unknown> FIRST_TO_FIND_OUT =
+            Comparator.comparing(Unknown::changesLeader).reversed().thenComparing(WIDEST);
 
     private final transient Desk desk;
     private final transient Background background;
@@ -37,8 +45,9 @@ final class UnknownsSection extends Sheet {
     UnknownsSection(Desk desk, Background background) {
         super(
                 "Which unknowns matter?",
-                "Moves each assumed figure to its plausible low and high end, one at a time, and measures the boats anew. It takes "
-                        + "some seconds.");
+                "Moves each assumed figure to its plausible low and high end, and each choice that nobody made (material, drive, "
+                        + "water, kind of use and the like) to everything else it could be, one at a time, and measures the "
+                        + "boats anew. It takes some seconds.");
         this.desk = desk;
         this.background = background;
         ask.setTestId("unknowns");
@@ -86,18 +95,22 @@ final class UnknownsSection extends Sheet {
 
     private void show(UnknownsThatMatter found) {
         List<Unknown> shown = found.unknowns().stream()
-                .filter(each -> each.swing() >= WORTH_ASKING)
+                .filter(each -> each.swing() >= WORTH_ASKING || each.changesLeader())
+                .sorted(FIRST_TO_FIND_OUT)
                 .limit(MOST_SHOWN)
                 .toList();
         if (shown.isEmpty()) {
-            result.add(new Paragraph("None of them: whatever the figures nobody gave turn out to be, " + found.leader()
+            result.add(new Paragraph("None of them: whatever that which nobody said turns out to be, " + found.leader()
                     + " leads by about " + points(found.margin()) + "."));
             return;
         }
         Tornado chart = new Tornado("How far each unknown alone moves the lead of " + found.leader());
         chart.setData(data(found, shown));
         UnorderedList sentences = new UnorderedList();
-        shown.stream().limit(5).map(each -> sentence(found, each)).forEach(each -> sentences.add(new ListItem(each)));
+        shown.stream()
+                .limit(MOST_SENTENCES)
+                .map(each -> sentence(found, each))
+                .forEach(each -> sentences.add(new ListItem(each)));
         result.add(new Div(new Text(summary(found, shown))), sentences, chart);
     }
 
@@ -113,13 +126,26 @@ final class UnknownsSection extends Sheet {
     private static String sentence(UnknownsThatMatter found, Unknown unknown) {
         String lead = unknown.name() + " (assumed " + unknown.assumed() + "): ";
         if (unknown.changesLeader()) {
-            return lead + "would change the leader if it were "
-                    + unknown.worse().value() + ".";
+            return lead + "would change the leader if it were " + changers(unknown) + ".";
         }
-        return lead + "between " + unknown.low().value() + " and "
-                + unknown.high().value() + " " + found.leader() + " leads by "
+        String range = unknown.sort() == UnknownsThatMatter.Sort.CHOICE
+                ? "whatever it is, "
+                : "between " + unknown.tried().getFirst().value() + " and "
+                        + unknown.tried().getLast().value() + " ";
+        return lead + range + found.leader() + " leads by "
                 + points(unknown.worse().margin()) + " to "
                 + points(unknown.better().margin()) + ".";
+    }
+
+    private static String changers(Unknown unknown) {
+        return unknown.changers().stream()
+                .limit(unknown.sort() == UnknownsThatMatter.Sort.CHOICE ? MOST_VALUES : 1)
+                .map(each -> words(unknown, each.value()))
+                .collect(Collectors.joining(" or "));
+    }
+
+    private static String words(Unknown unknown, String value) {
+        return unknown.sort() == UnknownsThatMatter.Sort.CHOICE ? "“" + value + "”" : value;
     }
 
     private static TornadoData data(UnknownsThatMatter found, List<Unknown> shown) {
@@ -127,7 +153,7 @@ final class UnknownsSection extends Sheet {
                 summary(found, shown),
                 "lead of " + found.leader() + ", points of 100",
                 new Figure(found.margin(), points(found.margin())),
-                shown.stream().map(UnknownsSection::bar).toList());
+                shown.stream().sorted(WIDEST).map(UnknownsSection::bar).toList());
     }
 
     private static TornadoData.Bar bar(Unknown unknown) {
@@ -137,7 +163,11 @@ final class UnknownsSection extends Sheet {
                 unknown.worse().value(),
                 new Figure(unknown.better().margin(), points(unknown.better().margin())),
                 unknown.better().value(),
-                unknown.changesLeader() ? "before " + unknown.worse().value() : null);
+                unknown.changesLeader() ? flip(unknown) : null);
+    }
+
+    private static String flip(Unknown unknown) {
+        return (unknown.sort() == UnknownsThatMatter.Sort.CHOICE ? "at " : "before ") + changers(unknown);
     }
 
     private static String points(double value) {

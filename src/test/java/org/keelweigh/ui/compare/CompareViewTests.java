@@ -197,7 +197,7 @@ class CompareViewTests extends SpringBrowserlessTest {
         assertThat(text($(UnorderedList.class).withId("price-ties").single()))
                 .contains("Cormorant")
                 .contains("Teal");
-        assertThat(text($(UnorderedList.class).withId("rivals").single())).contains("level");
+        assertThat(text($(UnorderedList.class).withId("rivals").single())).contains("would come first if");
     }
 
     @Test

@@ -28,6 +28,7 @@ import org.keelweigh.shortlist.ShortlistEditing;
 import org.keelweigh.shortlist.ShortlistId;
 import org.keelweigh.shortlist.UnitSystem;
 import org.keelweigh.ui.chart.Tornado;
+import org.keelweigh.ui.chart.TornadoData;
 import org.keelweigh.ui.format.QuantityField;
 import org.keelweigh.ui.shell.AtOnce;
 import org.keelweigh.ui.shell.Places;
@@ -195,6 +196,24 @@ class TripViewTests extends SpringBrowserlessTest {
         roundTrip();
 
         assertThat(quantity("trip.outingsPerYear").getValue()).isEqualTo("40");
+    }
+
+    @Test
+    void namesTheChoiceThatWouldChangeTheLeader() {
+        editing.add(id, priced("Green", 500), "Test");
+        editing.add(id, priced("Red", 501), "Test");
+        open();
+
+        click("unknowns");
+
+        roundTrip();
+        Div result = find(Div.class).withTestId("unknowns-result").single();
+        assertThat(text(result))
+                .contains(
+                        "Green: drive (assumed paddle or oars only): would change the leader if it were “electric motor”.");
+        assertThat(find(Tornado.class).single().getData().orElseThrow().bars())
+                .extracting(TornadoData.Bar::flip)
+                .anySatisfy(flip -> assertThat(flip).startsWith("at “"));
     }
 
     @Test
