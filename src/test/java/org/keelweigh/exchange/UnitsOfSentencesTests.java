@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,7 +20,7 @@ import org.keelweigh.catalogue.Catalogue;
 /** Every sentence of the printed answer speaks in the units that the shortlist chose. */
 class UnitsOfSentencesTests {
 
-    private static final Pattern US = Pattern.compile("\\d ?(?:lb|lbf|ft|in|mph|miles?|mi)\\b");
+    private static final Pattern US = Pattern.compile("\\d ?(?:lb|lbf|ft|in(?! 100)|mph|miles?|mi)\\b");
     private static final Pattern METRIC = Pattern.compile("\\d ?(?:kg|N|cm|mm|m|km|km/h)\\b");
     /** What a graded fault looks like is an instruction of the catalogue and stays as written there. */
     private static final List<String> INSTRUCTIONS = Catalogues.read(Catalogue.shipped()).inspection().checks().stream()
@@ -58,6 +59,7 @@ class UnitsOfSentencesTests {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         int exit = AppraiseCommand.run(
                 new String[] {"--format", format, file.toString()},
+                Map.of(),
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8));
 
