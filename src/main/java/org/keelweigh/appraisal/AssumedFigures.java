@@ -25,6 +25,7 @@ final class AssumedFigures {
     private static final double MOST_TAX = 0.1;
     private static final double STEEP_PERCENT = 12;
     private static final double WAY_M = 60;
+    private static final double FAR_M = 100_000;
 
     private final Situation situation;
     private final Display display;
@@ -46,6 +47,7 @@ final class AssumedFigures {
     private void boat(BoatReport report) {
         Boat boat = report.boat();
         around(report, "listing.askingPrice", "price", report.price(), BOAT_SPREAD, display::money);
+        wayToSeller(report);
         modelYear(report, boat.modelYear());
         around(report, "boat.priceNew", "price new", boat.priceNew(), PRICE_NEW_SPREAD, display::money);
         around(report, "boat.lengthM", "length", boat.lengthM(), BOAT_SPREAD, display::length);
@@ -56,6 +58,20 @@ final class AssumedFigures {
         around(report, "boat.batteryMassKg", "mass of the battery", boat.batteryMassKg(), BOAT_SPREAD, display::mass);
         around(report, "boat.ratedLoadKg", "rated load", boat.ratedLoadKg(), BOAT_SPREAD, display::mass);
         around(report, "boat.draughtM", "draught", boat.draughtM(), BOAT_SPREAD, display::breadth);
+    }
+
+    private void wayToSeller(BoatReport report) {
+        if (report.candidate().data().listing().distanceM() == null) {
+            figures.add(new AssumedFigure(
+                    "listing.distanceM",
+                    Optional.of(report.id()),
+                    report.name() + ": way to the seller",
+                    0,
+                    0,
+                    FAR_M,
+                    display::way,
+                    (facts, value) -> withBoat(facts, report.id(), "listing.distanceM", value)));
+        }
     }
 
     private void around(
@@ -116,6 +132,20 @@ final class AssumedFigures {
         }
         if (trip.salesTax() == null) {
             tripFigure("salesTax", "sales tax", 0, situation.salesTax(), MOST_TAX, display::percent);
+        }
+        if (trip.car().hasBars() == null) {
+            figures.add(new AssumedFigure(
+                    "trip.car.hasBars",
+                    Optional.empty(),
+                    "roof bars",
+                    0,
+                    0,
+                    1,
+                    value -> value < 0.5 ? "no roof bars" : "roof bars are there",
+                    (facts, value) -> withData(
+                            facts,
+                            new FieldPath("trip.car.hasBars")
+                                    .with(facts.shortlist().data(), value >= 0.5))));
         }
         if (trip.launches().isEmpty()) {
             figures.add(new AssumedFigure(

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.keelweigh.boat.Boat;
+import org.keelweigh.boat.DriveKind;
 import org.keelweigh.boat.Figure;
+import org.keelweigh.condition.ListingFacts;
 import org.keelweigh.shortlist.Display;
 
 /** Says what was assumed about a boat. */
@@ -14,13 +16,19 @@ final class BoatAssumptions {
 
     private BoatAssumptions() {}
 
-    static List<Assumption> of(Boat boat, Figure price, Display display) {
+    static List<Assumption> of(Boat boat, ListingFacts listing, Figure price, Display display) {
         BoatAssumptions all = new BoatAssumptions();
         if (boat.materialAssumed()) {
             all.list.add(
                     new Assumption("boat.material", "Hull of " + boat.material().label() + "."));
         }
         all.add("listing.askingPrice", "Price", price, display::money);
+        if (listing.distanceM() == null) {
+            all.list.add(new Assumption("listing.distanceM", "It is close by: fetching it costs nothing."));
+        }
+        if (boat.drive() == DriveKind.MOTOR) {
+            all.list.add(new Assumption("boat.drive", "A lithium battery, as old as the boat."));
+        }
         all.add("boat.modelYear", "Model year", boat.modelYear(), year -> String.valueOf(Math.round(year)));
         all.add("boat.priceNew", "Price new", boat.priceNew(), display::money);
         all.add("boat.lengthM", "Length", boat.lengthM(), display::length);

@@ -59,7 +59,8 @@ final class BoatMeasurer {
         CandidateData data = candidate.data();
         Boat boat = defaults.resolve(data.boat(), situation.thisYear());
         int age = boat.ageIn(situation.thisYear());
-        double useDays = Math.max(1, age) * InspectionCatalogue.USUAL_USE_DAYS_PER_YEAR;
+        double useDays =
+                Math.clamp(age, 1, InspectionCatalogue.AGES_UNTIL_YEARS) * InspectionCatalogue.USUAL_USE_DAYS_PER_YEAR;
         List<Finding> findings = inCatalogueMoney(data.findings());
         Belief belief = catalogues
                 .causes()
@@ -75,18 +76,17 @@ final class BoatMeasurer {
         List<RoofLoading> loading = HaulAnswers.loading(boat, situation, catalogues.lift());
         RoofRack rack = HaulAnswers.rack(boat, situation);
         OwnershipNeeds needs =
-                new OwnershipNeeds(situation, catalogues, boat, data.listing(), cart, loading, rack);
+                new OwnershipNeeds(situation, catalogues, boat, data.listing(), condition, cart, loading, rack);
         ComingGear gear = ComingGear.of(data);
         FairPrice fair = fairPrice(boat, age, state, condition, gear.extras(prices, needs.needs(ComingGear.none())));
         Figure price = data.listing().askingPrice() == null
                 ? Figure.assumed(fair.amount(), "no asking price yet: the usual price for such a boat")
                 : Figure.typed(data.listing().askingPrice());
         FitAssessment fit = FitAnswers.assess(boat, situation, catalogues.fit(), cart, loading, rack);
-        OwnershipFacts facts = needs.facts(gear, age, price, state, condition);
+        OwnershipFacts facts = needs.facts(gear, age, price, state);
         Inspection inspection = Inspection.of(catalogues.inspection(), boat, findings);
         double hidden = UnseenRepairs.expected(belief, inspection, condition) * situation.priceFactor();
-        OwnershipFacts withHidden =
-                OwnershipNeeds.withHidden(facts, hidden);
+        OwnershipFacts withHidden = OwnershipNeeds.withHidden(facts, hidden);
         FiveYearCost cost = Ownership.cost(withHidden, prices, depreciation);
         BoatFutures futures = futures(drawName, inspection, belief, condition, facts);
         Trust trust = trust(data, boat, fair);
@@ -112,7 +112,7 @@ final class BoatMeasurer {
                 futures,
                 new Rulings(situation, evidence).all(),
                 new Measurement(situation, yardsticks, catalogues, evidence).all(),
-                BoatAssumptions.of(boat, price, situation.display()));
+                BoatAssumptions.of(boat, data.listing(), price, situation.display()));
     }
 
     /** Quotes are typed in the shortlist's currency; everything else about condition counts in the catalogue's. */
@@ -143,7 +143,8 @@ final class BoatMeasurer {
             BoatFutures futures,
             Belief belief) {}
 
-    private FairPrice fairPrice(Boat boat, int age, ConditionClass state, ConditionAssessment condition, List<PricedBoat.Extra> extras) {
+    private FairPrice fairPrice(
+            Boat boat, int age, ConditionClass state, ConditionAssessment condition, List<PricedBoat.Extra> extras) {
         double repairs = condition.knownRepairs().likely() * situation.priceFactor();
         return depreciation.fairPrice(new PricedBoat(
                 boat.kind(),

@@ -164,12 +164,12 @@ public final class CheckAdvisor {
     private double slope(int boat) {
         double cost = outlook.measured().boats().get(boat).measures().getFirst().get(outlook.costColumn());
         return outlook.measured()
-                        .yardsticks()
-                        .all()
-                        .get(outlook.costColumn())
-                        .criterion()
-                        .valueFunction()
-                        .marginal(cost);
+                .yardsticks()
+                .all()
+                .get(outlook.costColumn())
+                .criterion()
+                .valueFunction()
+                .marginal(cost);
     }
 
     private NextChecks answer() {

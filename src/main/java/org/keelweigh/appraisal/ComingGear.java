@@ -64,21 +64,19 @@ record ComingGear(Map<String, Integer> counts) {
      */
     List<PricedBoat.Extra> extras(PriceBook prices, Map<Need, Integer> needs) {
         List<PricedBoat.Extra> extras = new ArrayList<>();
-        new TreeMap<>(counts)
-                .forEach((id, count) -> prices.item(id)
-                        .filter(item -> item.group() == CostGroup.READY && item.unit() == PriceItem.Unit.MONEY)
-                        .ifPresent(item -> {
-                            int useful = Math.min(count, needs.getOrDefault(item.when(), 0));
-                            add(extras, item, useful, true);
-                            add(extras, item, count - useful, false);
-                        }));
+        new TreeMap<>(counts).forEach((id, count) -> prices.item(id)
+                .filter(item -> item.group() == CostGroup.READY && item.unit() == PriceItem.Unit.MONEY)
+                .ifPresent(item -> {
+                    int useful = Math.min(count, needs.getOrDefault(item.when(), 0));
+                    add(extras, item, useful, true);
+                    add(extras, item, count - useful, false);
+                }));
         return extras;
     }
 
     private static void add(List<PricedBoat.Extra> extras, PriceItem item, int count, boolean useful) {
         if (count > 0) {
-            extras.add(new PricedBoat.Extra(
-                    item.label(), count * item.each().likely(), useful));
+            extras.add(new PricedBoat.Extra(item.label(), count * item.each().likely(), useful));
         }
     }
 }

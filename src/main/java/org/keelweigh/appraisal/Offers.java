@@ -3,11 +3,13 @@ package org.keelweigh.appraisal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.keelweigh.condition.ListingFacts;
 import org.keelweigh.condition.RepairLine;
 import org.keelweigh.condition.SellerKind;
 import org.keelweigh.cost.Argument;
 import org.keelweigh.cost.CostGroup;
 import org.keelweigh.cost.CostLine;
+import org.keelweigh.cost.Dealing;
 import org.keelweigh.cost.OfferPlan;
 import org.keelweigh.decision.acceptability.WeightSample;
 import org.keelweigh.shortlist.Display;
@@ -55,7 +57,8 @@ public final class Offers {
         double asking = report.price().value();
         double highest = Math.max(1, asking * HIGHEST_OF_ASKING);
         Tie tie = PriceTies.tie(outlook.measured(), perspective, boat, highest);
-        List<Argument> arguments = arguments(report);
+        Dealing dealing = dealing(report);
+        List<Argument> arguments = arguments(report, dealing.seller());
         Optional<OfferPlan> plan = asking <= 0
                 ? Optional.empty()
                 : catalogues
@@ -65,7 +68,8 @@ public final class Offers {
                                 report.fair().amount(),
                                 tie.capped(highest),
                                 budgetLeft(report, asking),
-                                faults(report));
+                                arguments,
+                                dealing);
         return new BoatOffer.Offer(boat, asking, tie, plan, arguments, curve(boat, asking, highest), report.fair());
     }
 
@@ -128,11 +132,18 @@ public final class Offers {
         return (budget - beside) / report.futures().priceSlope();
     }
 
-    private static boolean faults(BoatReport report) {
-        return report.condition().repairs().stream().anyMatch(line -> line.expectedShare() > 0);
+    /** Month, rivals and cash are not asked for, so they stay out. */
+    private static Dealing dealing(BoatReport report) {
+        ListingFacts listing = report.candidate().data().listing();
+        return new Dealing(
+                listing.seller() == null ? SellerKind.PRIVATE : listing.seller(),
+                listing.daysListed() == null ? 0 : listing.daysListed(),
+                null,
+                0,
+                false);
     }
 
-    private List<Argument> arguments(BoatReport report) {
+    private List<Argument> arguments(BoatReport report, SellerKind seller) {
         Display display = outlook.measured().situation().display();
         double money = outlook.measured().situation().priceFactor();
         List<Argument> arguments = new ArrayList<>();
@@ -160,7 +171,6 @@ public final class Offers {
                         null));
             }
         }
-        SellerKind seller = report.candidate().data().listing().seller();
-        return catalogues.negotiation().weigh(arguments, seller == null ? SellerKind.PRIVATE : seller);
+        return catalogues.negotiation().weigh(arguments, seller);
     }
 }

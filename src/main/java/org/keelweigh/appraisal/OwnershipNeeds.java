@@ -12,6 +12,8 @@ import org.keelweigh.boat.DriveKind;
 import org.keelweigh.boat.Figure;
 import org.keelweigh.condition.ConditionAssessment;
 import org.keelweigh.condition.ListingFacts;
+import org.keelweigh.condition.Outcome;
+import org.keelweigh.condition.RepairGroup;
 import org.keelweigh.condition.RepairLine;
 import org.keelweigh.condition.SellerKind;
 import org.keelweigh.cost.ConditionClass;
@@ -53,6 +55,7 @@ final class OwnershipNeeds {
     private final Catalogues catalogues;
     private final Boat boat;
     private final ListingFacts listing;
+    private final ConditionAssessment condition;
     private final CartAnswer cart;
     private final List<RoofLoading> loading;
     private final RoofRack rack;
@@ -63,6 +66,7 @@ final class OwnershipNeeds {
             Catalogues catalogues,
             Boat boat,
             ListingFacts listing,
+            ConditionAssessment condition,
             CartAnswer cart,
             List<RoofLoading> loading,
             RoofRack rack) {
@@ -70,6 +74,7 @@ final class OwnershipNeeds {
         this.catalogues = catalogues;
         this.boat = boat;
         this.listing = listing;
+        this.condition = condition;
         this.cart = cart;
         this.loading = loading;
         this.rack = rack;
@@ -87,11 +92,10 @@ final class OwnershipNeeds {
         return needs;
     }
 
-    OwnershipFacts facts(
-            ComingGear gear, int ageYears, Figure price, ConditionClass state, ConditionAssessment condition) {
+    OwnershipFacts facts(ComingGear gear, int ageYears, Figure price, ConditionClass state) {
         Map<Need, Integer> needs = needs(gear);
         needs.keySet().removeAll(CARTS);
-        List<PriceItem> typed = repairs(condition);
+        List<PriceItem> typed = repairs();
         cartToBuy(gear).ifPresent(plan -> typed.add(price(plan)));
         return new OwnershipFacts(
                 boat.kind(),
@@ -145,8 +149,7 @@ final class OwnershipNeeds {
         int paddles = people - gear.count("paddle", "canoe-paddle", "paddle-throwaway");
         switch (boat.kind()) {
             case CANOE -> need(needs, Need.MISSING_CANOE_PADDLE, paddles);
-            case ROWING_BOAT ->
-                need(needs, Need.MISSING_OARS, 1 - gear.count("oars", "paddle"));
+            case ROWING_BOAT -> need(needs, Need.MISSING_OARS, 1 - gear.count("oars", "paddle"));
             case PEDAL_KAYAK -> need(needs, Need.MISSING_CHEAP_PADDLE, paddles);
             case SIT_ON_TOP, SIT_INSIDE, INFLATABLE_BOARD, HARD_BOARD, INFLATABLE_KAYAK ->
                 need(needs, Need.MISSING_PADDLE, paddles);
@@ -232,13 +235,21 @@ final class OwnershipNeeds {
         boolean motor = boat.drive() == DriveKind.MOTOR;
         need(needs, Need.REGISTERED, motor ? 1 : 0);
         need(needs, Need.INSURED_MOTOR, motor ? 1 : 0);
-        need(needs, Need.LITHIUM_BATTERY, motor ? 1 : 0);
+        need(needs, Need.LITHIUM_BATTERY, motor && !batteryReplaced() ? 1 : 0);
         need(needs, Need.DECAL, inTheUsa() ? 1 : 0);
         need(needs, Need.LAUNCH_FEES, 1);
         need(needs, Need.TAXED, listing.seller() == SellerKind.SHOP || motor ? 1 : 0);
     }
 
-    private List<PriceItem> repairs(ConditionAssessment condition) {
+    /** A battery found faulty is replaced among the repairs, and the new one outlasts the years. */
+    private boolean batteryReplaced() {
+        return condition.repairs().stream()
+                .anyMatch(line -> line.group() == RepairGroup.BATTERY
+                        && line.outcome() != Outcome.MINOR
+                        && line.expectedShare() > 0);
+    }
+
+    private List<PriceItem> repairs() {
         List<PriceItem> items = new ArrayList<>();
         for (RepairLine line : condition.repairs()) {
             Estimate expected = line.expected().times(situation.priceFactor());

@@ -46,6 +46,7 @@ final class SituationResolver {
     private Situation situation(Facts facts, int thisYear) {
         Trip trip = facts.shortlist().data().trip();
         Waters main = trip.mainWater() == null ? assumed("trip.mainWater", Waters.POND) : trip.mainWater();
+        roofBars(trip);
         return new Situation(
                 trip,
                 display,
@@ -73,6 +74,14 @@ final class SituationResolver {
     private Waters hardest(Waters main) {
         assumptions.add(new Assumption("trip.hardestWater", "Nothing harder than your main water."));
         return main;
+    }
+
+    private void roofBars(Trip trip) {
+        if (trip.car().hasBars() == null) {
+            assumptions.add(new Assumption(
+                    "trip.car.hasBars",
+                    "The car has no roof bars yet: a set is bought for a boat that rides on the roof."));
+        }
     }
 
     private int horizon() {

@@ -32,7 +32,10 @@ public record Trust(IdentityCheck identity, ListingAssessment listing, ListingAs
                 data.boat().modelYear(),
                 duty(boat, situation.display().currency()),
                 Year.of(situation.thisYear()));
-        ListingAssessment listing = ListingAssessment.of(data.listing(), data.findings(), fairPrice, catalogue);
+        // how low a price is cannot be a sign while both the year and the price new are guesses
+        boolean guessed = boat.modelYear().isAssumed() && boat.priceNew().isAssumed();
+        ListingAssessment listing =
+                ListingAssessment.of(data.listing(), data.findings(), guessed ? null : fairPrice, catalogue);
         boolean known = !boat.modelYear().isAssumed() && !boat.priceNew().isAssumed();
         return new Trust(
                 identity,

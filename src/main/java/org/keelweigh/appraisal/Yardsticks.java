@@ -14,8 +14,8 @@ import org.keelweigh.boat.Coded;
 import org.keelweigh.catalogue.Catalogue;
 import org.keelweigh.catalogue.Row;
 import org.keelweigh.catalogue.Table;
-import org.keelweigh.decision.CriteriaSet;
 import org.keelweigh.cost.DiscountRate;
+import org.keelweigh.decision.CriteriaSet;
 import org.keelweigh.decision.Criterion;
 import org.keelweigh.decision.Direction;
 import org.keelweigh.decision.ValueFunction;
@@ -79,8 +79,8 @@ public final class Yardsticks {
         if (years == TABLE_YEARS) {
             return this;
         }
-        double factor = ONCE_SHARE
-                + (1 - ONCE_SHARE) * rate.uniformPresentValue(years) / rate.uniformPresentValue(TABLE_YEARS);
+        double factor =
+                ONCE_SHARE + (1 - ONCE_SHARE) * rate.uniformPresentValue(years) / rate.uniformPresentValue(TABLE_YEARS);
         return new Yardsticks(
                 yardsticks.stream()
                         .map(each -> each.measure() == Measure.COST

@@ -158,8 +158,8 @@ public record ConditionAssessment(
         List<FoundFault> serious = new ArrayList<>(ofBoat);
         serious.removeIf(fault -> fault.grade().outcome() == Outcome.MINOR);
         boolean stopped = ofBoat.stream()
-                .anyMatch(fault -> fault.grade().stop() == StopRule.YES
-                        && fault.finding().quote() == null);
+                .anyMatch(fault ->
+                        fault.grade().stop() == StopRule.YES && fault.finding().quote() == null);
         return ConditionClass.of(
                 resaleLoss(serious, true),
                 stopped,

@@ -49,7 +49,8 @@ public enum ConditionClass implements Coded {
      * @param minorFaults how many minor faults were found
      * @param evidenceShare how much of what matters was looked at, 0 to 1
      */
-    static ConditionClass of(double seriousLoss, boolean stopped, int seriousFaults, int minorFaults, double evidenceShare) {
+    static ConditionClass of(
+            double seriousLoss, boolean stopped, int seriousFaults, int minorFaults, double evidenceShare) {
         if (stopped || seriousLoss >= PARTS_FROM) {
             return PARTS;
         }

@@ -28,6 +28,9 @@ public final class InspectionCatalogue {
     /** Use days a year when nobody said. */
     public static final double USUAL_USE_DAYS_PER_YEAR = 18;
 
+    /** The age from which a boat is not taken to get worse by age alone: an estimate. */
+    public static final int AGES_UNTIL_YEARS = 25;
+
     private static final double TABLE_AGE_YEARS = 5;
     private static final double TABLE_USE_DAYS = TABLE_AGE_YEARS * USUAL_USE_DAYS_PER_YEAR;
     private static final double AGE_EXPONENT = 0.8;
@@ -150,7 +153,8 @@ public final class InspectionCatalogue {
      *
      * <p>The table's chances are for five years and ninety days of use. The odds of every fault are multiplied by
      * {@code (age / 5)^0.8} where wear, sun or rubber is the reason and by {@code (use days / 90)^0.9} where the drive's
-     * use is. Estimates from common practice.
+     * use is. Beyond {@value #AGES_UNTIL_YEARS} years age adds nothing: what is still afloat then has shown that it lasts. Estimates
+     * from common practice.
      *
      * @param ageYears the boat's age, years, 0 or more
      * @param useDays days of use over its whole life, 0 or more
@@ -163,7 +167,7 @@ public final class InspectionCatalogue {
         requireNotNegative("age", ageYears, "years");
         requireNotNegative("use", useDays, "days");
         return switch (ageing) {
-            case WEAR, SUN, RUBBER -> Math.pow(ageYears / TABLE_AGE_YEARS, AGE_EXPONENT);
+            case WEAR, SUN, RUBBER -> Math.pow(Math.min(ageYears, AGES_UNTIL_YEARS) / TABLE_AGE_YEARS, AGE_EXPONENT);
             case DRIVE -> Math.pow(useDays / TABLE_USE_DAYS, USE_EXPONENT);
             case NONE -> 1;
         };

@@ -49,8 +49,9 @@ final class LargestSpend {
         for (int o = 0; o < OUTCOMES; o++) {
             for (int v = 0; v < values.length; v++) {
                 double value = values[v];
-                long within =
-                        Arrays.stream(byOutcome[o]).filter(each -> each <= value).count();
+                long within = Arrays.stream(byOutcome[o])
+                        .filter(each -> each <= value)
+                        .count();
                 shares[o][v] = within / (double) byOutcome[o].length;
             }
         }

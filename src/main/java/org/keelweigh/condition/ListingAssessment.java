@@ -93,6 +93,7 @@ public record ListingAssessment(
             throw new IllegalArgumentException("The fair price is " + fairPrice + "; it has to be above 0");
         }
         Optional<Double> share = Optional.ofNullable(facts.askingPrice())
+                // what is given away is no bait: a price of nothing says nothing about the seller
                 .filter(asking -> fairPrice != null && asking > 0)
                 .map(asking -> asking / fairPrice);
         SortedMap<String, ListingSignal> present = present(facts, findings, share, catalogue);

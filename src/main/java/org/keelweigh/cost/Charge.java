@@ -1,7 +1,6 @@
 package org.keelweigh.cost;
 
 import java.util.Arrays;
-
 import org.keelweigh.quantity.Estimate;
 
 /**
@@ -53,7 +52,10 @@ record Charge(PriceItem item, Estimate each, boolean ofPrice, Driver driver, dou
      * @param shares equally likely shares of them
      */
     double meanMultiplier(double outings, double[] shares) {
-        return Arrays.stream(shares).map(share -> multiplier(outings * share)).average().orElseThrow();
+        return Arrays.stream(shares)
+                .map(share -> multiplier(outings * share))
+                .average()
+                .orElseThrow();
     }
 
     double presentFactor(DiscountRate rate) {

@@ -115,12 +115,17 @@ final class Charges {
             case KM_OUTING -> fillYears(byYear, count * 2 * facts.waterKm());
             case EVERY_YEARS -> {
                 double every = (item.everyLeast() + item.everyMost()) / 2;
-                for (double year = item.firstYear(); year < horizon; year += every) {
+                for (double year = firstYear(item); year < horizon; year += every) {
                     byYear[(int) Math.round(year)] += count;
                 }
             }
         }
         return byYear;
+    }
+
+    /** A battery is as old as the boat; one past its life lasts until the end of the first year. */
+    private double firstYear(PriceItem item) {
+        return item.when().isBattery() ? Math.max(1, item.firstYear() - facts.ageYears()) : item.firstYear();
     }
 
     private static void fillYears(double[] byYear, double amount) {

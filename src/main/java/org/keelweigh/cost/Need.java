@@ -60,6 +60,11 @@ public enum Need implements Coded {
         return code;
     }
 
+    /** Tells whether it is for a battery, which grows old with the boat. */
+    boolean isBattery() {
+        return this == LEAD_BATTERY || this == LITHIUM_BATTERY;
+    }
+
     /** Tells whether this need follows from the boat itself. */
     boolean followsFrom(BoatKind kind, HullMaterial material, DriveKind drive) {
         return switch (this) {

@@ -15,6 +15,10 @@ public final class Negotiation {
 
     private static final int PATIENT_DAYS = 14;
     private static final int CROWD = 3;
+    /** An offer taken in fewer than one case of twenty is not worth the drive: an estimate. */
+    private static final double HOPELESS = 0.05;
+    /** However long the list of faults, a seller asks for something. */
+    private static final double LEFT_AT_LEAST = 0.1;
 
     private final Map<String, Estimate> figures;
 
@@ -45,9 +49,7 @@ public final class Negotiation {
      */
     public Estimate paidShare(Dealing dealing) {
         Estimate off = figure("paid-off-" + dealing.seller().code());
-        double weeks = Math.max(0, dealing.daysListed() - PATIENT_DAYS) / 7.0;
-        double listed = Math.min(likely("listed-most"), Math.floor(weeks) * likely("listed-per-week"));
-        off = off.plus(Estimate.exactly(listed));
+        off = off.plus(Estimate.exactly(listedOff(dealing)));
         if (dealing.offSeason()) {
             off = off.plus(figure("off-season"));
         }
@@ -61,17 +63,23 @@ public final class Negotiation {
                 Math.max(0, 1 + rivals - off.low()));
     }
 
+    private double listedOff(Dealing dealing) {
+        double weeks = Math.max(0, dealing.daysListed() - PATIENT_DAYS) / 7.0;
+        return Math.min(likely("listed-most"), Math.floor(weeks) * likely("listed-per-week"));
+    }
+
     /**
-     * Tells the chance that a seller takes an offer, {@code Φ((o − m·A)/(0.06·A))}; m is 0.88 for a private seller.
+     * Tells the chance that a seller takes an offer, {@code Φ((o − m·A)/(0.06·A))}; m is 0.88 for a private seller, less what a
+     * long listing takes off.
      *
      * @param offer the offer o; at least 0
      * @param asking the asking price A; above 0
-     * @param seller who sells
+     * @param dealing who sells, and for how long already
      */
-    public double acceptChance(double offer, double asking, SellerKind seller) {
+    public double acceptChance(double offer, double asking, Dealing dealing) {
         Amounts.requireNotNegative("offer", offer);
         Amounts.requirePositive("asking price", asking);
-        double mean = likely("accept-mean-" + seller.code());
+        double mean = likely("accept-mean-" + dealing.seller().code()) - listedOff(dealing);
         double distance = (offer / asking - mean) / likely("accept-sd");
         return 0.5 * Erf.erfc(-distance / Math.sqrt(2));
     }
@@ -90,16 +98,20 @@ public final class Negotiation {
     /**
      * Plans the offer. The walk-away price is the least of the asking price, the tie price and what the budget leaves;
      * the target is the fair price or, if lower, the walk-away price; the first offer is 92 % of the target, though not
-     * under 80 % of asking when no fault is listed, and never above the target.
+     * under 80 % of asking when no fault is listed, and never above the target. An offer is not worth making when the walk-away
+     * price lies under that least first offer, or would be taken in fewer than one case of twenty.
      *
      * @param asking the asking price; above 0
      * @param fair the fair price with repairs already taken off; at least 0
      * @param tie the price at which the best other boat is as good; any number
      * @param budgetLeft the budget for the first day less all that has to be paid beside the price; any number
-     * @param faultsListed whether there are repairs to show
+     * @param arguments repairs and missing gear to show, weighed; the seller's mind is reckoned from the asking price less what
+     *     they likely take off
+     * @param dealing who sells, and for how long already
      * @return empty when no price above 0 is worth paying
      */
-    public Optional<OfferPlan> plan(double asking, double fair, double tie, double budgetLeft, boolean faultsListed) {
+    public Optional<OfferPlan> plan(
+            double asking, double fair, double tie, double budgetLeft, List<Argument> arguments, Dealing dealing) {
         Amounts.requirePositive("asking price", asking);
         Amounts.requireNotNegative("fair price", fair);
         double walkAway = Math.min(asking, Math.min(tie, budgetLeft));
@@ -107,9 +119,23 @@ public final class Negotiation {
             return Optional.empty();
         }
         double target = Math.min(fair, walkAway);
+        boolean faultsListed = arguments.stream().anyMatch(each -> each.basis() == Argument.Basis.DOCUMENTED);
         double least = faultsListed ? 0 : likely("opening-least") * asking;
         double opening = Math.min(target, Math.max(likely("opening") * target, least));
-        return Optional.of(new OfferPlan(opening, target, walkAway));
+        double argued = Math.max(LEFT_AT_LEAST * asking, asking - off(arguments));
+        double chance = acceptChance(walkAway, argued, dealing);
+        boolean worthMaking = walkAway >= least && chance >= HOPELESS;
+        Estimate paid = paidShare(dealing).times(argued);
+        return Optional.of(new OfferPlan(opening, target, walkAway, chance, worthMaking, paid));
+    }
+
+    private static double off(List<Argument> arguments) {
+        double sum = 0;
+        for (Argument each : arguments) {
+            Estimate off = each.off();
+            sum += off == null ? 0 : off.likely();
+        }
+        return sum;
     }
 
     private Argument weigh(Argument argument, SellerKind seller) {

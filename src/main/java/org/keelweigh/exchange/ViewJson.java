@@ -120,6 +120,8 @@ final class ViewJson {
         number(node, "opening", plan.map(OfferPlan::opening).orElse(Double.NaN));
         number(node, "fairDeal", plan.map(OfferPlan::target).orElse(Double.NaN));
         number(node, "walkAway", plan.map(OfferPlan::walkAway).orElse(Double.NaN));
+        number(node, "chanceTaken", plan.map(OfferPlan::chanceTaken).orElse(Double.NaN));
+        node.put("worthMaking", plan.map(OfferPlan::worthMaking).orElse(false));
         ArrayNode arguments = node.putArray("arguments");
         ArrayNode curve = node.putArray("curve");
         if (offer instanceof BoatOffer.Offer made) {

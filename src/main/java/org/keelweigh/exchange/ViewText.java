@@ -13,6 +13,7 @@ import org.keelweigh.appraisal.BoatOffer;
 import org.keelweigh.appraisal.CheckOutlook;
 import org.keelweigh.appraisal.Confidence;
 import org.keelweigh.appraisal.NextChecks;
+import org.keelweigh.appraisal.OfferWords;
 import org.keelweigh.appraisal.Perspective;
 import org.keelweigh.appraisal.SecondOpinions;
 import org.keelweigh.appraisal.Yardstick;
@@ -84,12 +85,7 @@ final class ViewText {
 
     private void offer(BoatOffer offer) {
         if (offer instanceof BoatOffer.Offer made) {
-            made.plan()
-                    .ifPresent(plan -> page.item(
-                            STEP,
-                            "Open with " + display.money(plan.opening()) + ", a fair deal is "
-                                    + display.money(plan.target()) + ", walk away above "
-                                    + display.money(plan.walkAway()) + "."));
+            made.plan().ifPresent(plan -> page.item(STEP, OfferWords.of(plan, display)));
             made.arguments().forEach(each -> page.item(2 * STEP, "to show the seller: " + each.label()));
         }
     }

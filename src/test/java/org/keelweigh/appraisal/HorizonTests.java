@@ -63,8 +63,10 @@ class HorizonTests {
             Yardstick before = Samples.CATALOGUES.yardsticks().all().get(c);
             Yardstick after = stretched.all().get(c);
             double expected = before.measure() == Measure.COST ? factor : 1;
-            assertThat(after.swingFrom()).isCloseTo(expected * before.swingFrom(), within(1e-3 * Math.abs(before.swingFrom())));
-            ValueFunction.Point last = after.criterion().valueFunction().points().getLast();
+            assertThat(after.swingFrom())
+                    .isCloseTo(expected * before.swingFrom(), within(1e-3 * Math.abs(before.swingFrom())));
+            ValueFunction.Point last =
+                    after.criterion().valueFunction().points().getLast();
             assertThat(last.measure())
                     .isCloseTo(
                             expected

@@ -65,7 +65,7 @@ class NextCheckTests extends Journey {
     private static double fairDeal(Page page, String boat) {
         return Double.parseDouble(offer(page, boat)
                 .innerText()
-                .replaceFirst("(?s).*A fair deal\\s+[^0-9]*([0-9,]+).*", "$1")
+                .replaceFirst("(?s).*Aim for\\s+[^0-9]*([0-9,]+).*", "$1")
                 .replace(",", ""));
     }
 }

@@ -64,7 +64,8 @@ class ConditionAssessmentTests {
     void leavesGearThatHasToBeBoughtAnewToTheCostOfOwning() {
         ConditionAssessment assessed = assess(PEDAL, major("paddle"), major("pfd"));
         assertThat(assessed.knownRepairs().likely()).isZero();
-        assertThat(assessed.repairs()).allSatisfy(line -> assertThat(line.reason()).contains("has to be bought"));
+        assertThat(assessed.repairs())
+                .allSatisfy(line -> assertThat(line.reason()).contains("has to be bought"));
     }
 
     @Test
@@ -208,8 +209,7 @@ class ConditionAssessmentTests {
 
     @Test
     void callsABoatWithAQuotedFaultGoodAndOneThatNothingMendsPartsOnly() {
-        Finding quoted = new Finding(
-                "hull-crack", Outcome.STOP, Method.REPAIRER, null, null, Estimate.exactly(400));
+        Finding quoted = new Finding("hull-crack", Outcome.STOP, Method.REPAIRER, null, null, Estimate.exactly(400));
         assertThat(assess(PEDAL, Finding.of("hull-crack", Outcome.STOP)).conditionClass())
                 .isEqualTo(ConditionClass.PARTS);
         assertThat(assess(PEDAL, quoted).conditionClass()).isEqualTo(ConditionClass.GOOD);

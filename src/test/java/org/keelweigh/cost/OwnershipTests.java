@@ -215,10 +215,10 @@ class OwnershipTests {
     @Test
     void expectsFewerOutingsWhereTheyMayFallShort() {
         OwnershipFacts facts = facts().withUse(12, 0, 10, false).over(5, new DiscountRate(0));
-        double said = line(Ownership.cost(facts, BOOK, DEPRECIATION), "water-drive").presentValue();
+        double said =
+                line(Ownership.cost(facts, BOOK, DEPRECIATION), "water-drive").presentValue();
         double spread = line(
-                        Ownership.cost(
-                                facts.withOutingsSpread(new Estimate(0.5, 1, 1.3)), BOOK, DEPRECIATION),
+                        Ownership.cost(facts.withOutingsSpread(new Estimate(0.5, 1, 1.3)), BOOK, DEPRECIATION),
                         "water-drive")
                 .presentValue();
         assertThat(spread / said).isCloseTo(5.8 / 6, within(1e-3));

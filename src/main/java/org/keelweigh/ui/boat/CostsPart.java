@@ -90,7 +90,8 @@ final class CostsPart extends BoatPart {
         figure(
                 "Present value",
                 display.money(cost.presentValue()),
-                "the mean over " + cost.horizonYears() + (cost.horizonYears() == 1 ? " year" : " years") + ", discounted");
+                "the mean over " + cost.horizonYears() + (cost.horizonYears() == 1 ? " year" : " years")
+                        + ", discounted");
         figure("A year", display.money(cost.equivalentYearly()), "the same, spread evenly");
         figure(
                 "An outing",

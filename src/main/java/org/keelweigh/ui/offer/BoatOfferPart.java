@@ -14,6 +14,7 @@ import java.util.Optional;
 import org.keelweigh.appraisal.BoatOffer;
 import org.keelweigh.appraisal.BoatReport;
 import org.keelweigh.appraisal.Measured;
+import org.keelweigh.appraisal.OfferWords;
 import org.keelweigh.appraisal.Tie;
 import org.keelweigh.cost.Argument;
 import org.keelweigh.cost.OfferPlan;
@@ -49,7 +50,7 @@ final class BoatOfferPart extends Section {
     private void made(BoatOffer.Offer offer) {
         offer.plan()
                 .ifPresentOrElse(
-                        plan -> add(prices(plan, offer)),
+                        plan -> offer(plan, offer),
                         () -> add(new Paragraph(
                                 "No price is worth paying for it as things stand: another boat is worth more to you even if this one were"
                                         + " a gift, or nothing is left of your budget.")));
@@ -61,13 +62,27 @@ final class BoatOfferPart extends Section {
         add(curve, fair(offer));
     }
 
+    private void offer(OfferPlan plan, BoatOffer.Offer offer) {
+        if (plan.worthMaking()) {
+            add(prices(plan, offer), new Paragraph(OfferWords.paid(plan, display)));
+        } else {
+            add(new Paragraph(OfferWords.of(plan, display)));
+        }
+    }
+
     private Div prices(OfferPlan plan, BoatOffer.Offer offer) {
         Div row = new Div(
                 price("Open with", plan.opening(), "leaves room to meet"),
-                price("A fair deal", plan.target(), "what such a boat goes for, repairs taken off"),
+                price("Aim for", plan.target(), aim(plan)),
                 price("Walk away above", plan.walkAway(), walkAway(plan, offer)));
         row.addClassName("kw-offer-prices");
         return row;
+    }
+
+    private static String aim(OfferPlan plan) {
+        return plan.target() < plan.walkAway()
+                ? "what such a boat goes for, repairs taken off"
+                : "less than such a boat goes for; more is not worth it to you";
     }
 
     private String walkAway(OfferPlan plan, BoatOffer.Offer offer) {

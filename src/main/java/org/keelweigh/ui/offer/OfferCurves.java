@@ -20,7 +20,7 @@ final class OfferCurves {
         List<OfferCurveData.Mark> marks = new ArrayList<>();
         offer.plan().ifPresent(plan -> {
             marks.add(mark(OfferCurveData.Kind.OPENING, "open with", plan.opening(), offer, display));
-            marks.add(mark(OfferCurveData.Kind.FAIR, "fair", plan.target(), offer, display));
+            marks.add(mark(OfferCurveData.Kind.FAIR, "aim for", plan.target(), offer, display));
             marks.add(mark(OfferCurveData.Kind.WALK_AWAY, "walk away", plan.walkAway(), offer, display));
         });
         marks.add(mark(OfferCurveData.Kind.ASKING, "asked", offer.asking(), offer, display));
