@@ -131,7 +131,8 @@ function ground(scene: CartScene, { room, perMetre }: Frame, at: (x: number, z: 
   const [x2, y2] = at(scene.hull.lengthM + 30 / perMetre, low);
   const level = Math.abs(scene.slope.angleRad) < 0.005;
   const flat = level ? '' : `<path d="M${x1} ${y1}H${x2}" stroke="${palette.muted}" stroke-dasharray="3 4"/>`;
-  const label = words(scene.slope.label, room.width - 4, (y1 + y2) / 2, 'end', palette.muted, room);
+  const end = Math.min(room.width - 4, x2 + 10 + room.measure(scene.slope.label, 13));
+  const label = words(scene.slope.label, end, (y1 + y2) / 2, 'end', palette.muted, room);
   return (
     `<path d="M${x1} ${y1}L${x2} ${y2}V${Math.max(y1, y2)}H${x1}Z" fill="${palette.wash}"/>${flat}` +
     `<path d="M${x1} ${y1}L${x2} ${y2}" stroke="${palette.muted}" stroke-width="2.5"/>${label}`

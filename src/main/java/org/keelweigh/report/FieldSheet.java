@@ -82,10 +82,12 @@ public final class FieldSheet {
         List<BoatPart> boats = stops.stream().map(stop -> boat(stop, all)).toList();
         String id = boats.stream().map(BoatPart::tag).collect(Collectors.joining("-"));
         String json = Documents.write(new Sheet("keelweigh-field-sheet", id, title, made.toString(), boats));
+        String script = FieldScript.text();
         return PAGE.fill(Map.of(
                 "title", Markup.text(title),
                 "style-hash", hash(PAGE.between("<style>", "</style>")),
-                "script-hash", hash(PAGE.between("<script>", "</script>")),
+                "script-hash", hash(script),
+                "script", script,
                 "data", Markup.json(json)));
     }
 

@@ -26,4 +26,14 @@ public record Facts(Shortlist shortlist, List<Person> people, List<Candidate> ca
     public Optional<Person> person(PersonId id) {
         return people.stream().filter(each -> each.id().equals(id)).findFirst();
     }
+
+    /** Tells the same with a candidate in place of the one that it was. */
+    public Facts with(Candidate changed) {
+        return new Facts(
+                shortlist,
+                people,
+                candidates.stream()
+                        .map(each -> each.id().equals(changed.id()) ? changed : each)
+                        .toList());
+    }
 }

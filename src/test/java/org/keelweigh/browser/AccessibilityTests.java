@@ -2,23 +2,16 @@ package org.keelweigh.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.args.AxeRunOptions;
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.LoadState;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** Looks over every page with axe-core: light on a desk's screen, dark on a phone's, with all that is folded away opened. */
 class AccessibilityTests extends Journey {
-
-    /** The bar that the framework shows when the connection is lost stands outside every page; it is not ours. */
-    private static final String CONNECTION_BAR = "vaadin-connection-indicator";
 
     @Test
     void findsNoViolationOnAWideLightPage(Browser browser) {
@@ -45,18 +38,6 @@ class AccessibilityTests extends Journey {
     private static List<String> look(Page page, String place) {
         page.waitForLoadState(LoadState.NETWORKIDLE);
         page.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)");
-        AxeRunOptions options = new AxeRunOptions();
-        options.setResultTypes(List.of("violations"));
-        return new AxeBuilder(page)
-                .options(options).exclude(List.of(CONNECTION_BAR)).analyze().getViolations().stream()
-                        .map(each -> place + ": " + told(each))
-                        .toList();
-    }
-
-    private static String told(Rule violation) {
-        return violation.getHelp()
-                + violation.getNodes().stream()
-                        .map(node -> "\n    " + node.getTarget() + " " + node.getFailureSummary())
-                        .collect(Collectors.joining());
+        return Axe.violations(page, place);
     }
 }

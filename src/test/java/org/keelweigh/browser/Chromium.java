@@ -36,13 +36,15 @@ final class Chromium implements ParameterResolver {
     public Object resolveParameter(ParameterContext parameter, ExtensionContext context) {
         return context.getRoot()
                 .getStore(ExtensionContext.Namespace.create(Chromium.class))
-                .computeIfAbsent(Running.class, key -> Running.start(), Running.class)
+                .computeIfAbsent(Running.class, key -> Running.start(List.of()), Running.class)
                 .browser();
     }
 
-    private record Running(Playwright playwright, Browser browser) implements AutoCloseable {
+    /** A browser that runs until it is closed. */
+    record Running(Playwright playwright, Browser browser) implements AutoCloseable {
 
-        static Running start() {
+        /** Starts a browser with more arguments than usual, such as a camera of its own. */
+        static Running start(List<String> more) {
             Playwright playwright = Playwright.create();
             return new Running(
                     playwright,
@@ -51,7 +53,8 @@ final class Chromium implements ParameterResolver {
                             .launch(new BrowserType.LaunchOptions()
                                     .setExecutablePath(executable())
                                     .setTimeout(120_000)
-                                    .setArgs(ARGUMENTS)));
+                                    .setArgs(Stream.concat(ARGUMENTS.stream(), more.stream())
+                                            .toList())));
         }
 
         private static Path executable() {

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Download;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Margin;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -18,6 +20,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.keelweigh.condition.Finding;
 import org.keelweigh.condition.Method;
 import org.keelweigh.condition.Outcome;
@@ -135,11 +139,53 @@ class FieldSheetBrowserTests {
     @Test
     void takesAResultAwayAgain() {
         choose("hull-uv", "major");
+        assertThat(page.locator("section.boat > [role=status]").textContent()).startsWith("1 of ");
         page.locator("article[data-check='hull-uv'] button:has-text('Take the result away')")
                 .click();
 
         assertThat(page.locator("#count").textContent()).isEqualTo("No result yet.");
         assertThat(page.locator("[data-code]").count()).isZero();
+        assertThat(page.locator("section.boat > [role=status]").textContent()).startsWith("0 of ");
+    }
+
+    @Test
+    void showsTheCodeAsAPictureThatFitsSmallScreens() {
+        assertThat(page.locator("[data-picture]").count()).isZero();
+        choose("hull-uv", "minor");
+
+        Locator picture = page.locator("[data-picture]");
+        assertThat(picture.getAttribute("role")).isEqualTo("img");
+        assertThat(picture.getAttribute("aria-label")).contains("Green pedal boat");
+        assertThat(picture.boundingBox().width).isEqualTo(260);
+        page.setViewportSize(320, 640);
+        assertThat(picture.boundingBox().width).isGreaterThan(240);
+        assertThat((Integer) page.evaluate("document.documentElement.scrollWidth"))
+                .isLessThanOrEqualTo(320);
+        assertQuiet();
+    }
+
+    @Test
+    void redrawsThePictureForAResultButNotForANote() {
+        choose("hull-uv", "minor");
+        page.locator("[data-picture]").evaluate("each => each.seen = true");
+        page.locator("article[data-check='hull-uv'] textarea").fill("chalk");
+        assertThat(page.locator("[data-picture]").evaluate("each => each.seen")).isEqualTo(true);
+
+        choose("hull-uv", "major");
+
+        assertThat(page.locator("[data-picture]").evaluate("each => each.seen")).isNull();
+        assertThat(page.locator("[data-picture]").count()).isEqualTo(1);
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = ColorScheme.class,
+            names = {"LIGHT", "DARK"})
+    void hasNoViolationOfAccessibility(ColorScheme colours) {
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(colours));
+        choose("hin-read", "stop");
+
+        assertThat(Axe.violations(page, "field sheet")).isEmpty();
     }
 
     @Test

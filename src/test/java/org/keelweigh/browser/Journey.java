@@ -50,7 +50,7 @@ abstract class Journey {
     @Autowired
     ShortlistEditing editing;
 
-    private final List<BrowserContext> opened = new ArrayList<>();
+    private final List<AutoCloseable> opened = new ArrayList<>();
     private final List<String> complaints = new ArrayList<>();
 
     @DynamicPropertySource
@@ -64,9 +64,18 @@ abstract class Journey {
     }
 
     @AfterEach
-    void closeAndListen() {
-        opened.forEach(BrowserContext::close);
+    void closeAndListen() throws Exception {
+        for (AutoCloseable each : opened.reversed()) {
+            each.close();
+        }
         assertThat(complaints).as("errors that the browser reported").isEmpty();
+    }
+
+    /** Starts a browser for this journey alone, with more arguments than usual. */
+    final Browser another(String... arguments) {
+        Chromium.Running running = Chromium.Running.start(List.of(arguments));
+        opened.add(running);
+        return running.browser();
     }
 
     /** Opens a window of a computer. */
@@ -82,6 +91,16 @@ abstract class Journey {
                         .setViewportSize(390, 844)
                         .setHasTouch(true)
                         .setIsMobile(true));
+    }
+
+    /** Opens a window of a phone that has no network, for files. */
+    final Page phoneWithoutNetwork(Browser browser) {
+        return page(
+                browser,
+                new Browser.NewContextOptions()
+                        .setViewportSize(390, 844)
+                        .setHasTouch(true)
+                        .setOffline(true));
     }
 
     private Page page(Browser browser, Browser.NewContextOptions options) {

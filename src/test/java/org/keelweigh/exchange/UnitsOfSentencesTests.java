@@ -20,7 +20,7 @@ import org.keelweigh.catalogue.Catalogue;
 /** Every sentence of the printed answer speaks in the units that the shortlist chose. */
 class UnitsOfSentencesTests {
 
-    private static final Pattern US = Pattern.compile("\\d ?(?:lb|lbf|ft|in(?! 100)|mph|miles?|mi)\\b");
+    private static final Pattern US = Pattern.compile("\\d ?(?:lb|lbf|ft|in(?! \\d)|mph|miles?|mi)\\b");
     private static final Pattern METRIC = Pattern.compile("\\d ?(?:kg|N|cm|mm|m|km|km/h)\\b");
     /** What a graded fault looks like is an instruction of the catalogue and stays as written there. */
     private static final List<String> INSTRUCTIONS = Catalogues.read(Catalogue.shipped()).inspection().checks().stream()
@@ -64,6 +64,6 @@ class UnitsOfSentencesTests {
                 new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8));
 
         assertThat(exit).isZero();
-        return out.toString(StandardCharsets.UTF_8);
+        return out.toString(StandardCharsets.UTF_8).replaceAll("\\s+", " ");
     }
 }

@@ -42,7 +42,7 @@ public final class SamplePictures {
     }
 
     /** Makes a JPEG with Exif data: an orientation, a directory of places and a word in plain letters. */
-    static byte[] jpegWithExif(int width, int height, int orientation) {
+    public static byte[] jpegWithExif(int width, int height, int orientation) {
         byte[] plain = of("jpeg", width, height);
         byte[] place = PLACE.getBytes(StandardCharsets.US_ASCII);
         ByteBuffer tiff = ByteBuffer.allocate(38 + 18 + place.length);

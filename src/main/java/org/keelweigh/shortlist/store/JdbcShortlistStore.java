@@ -35,14 +35,14 @@ class JdbcShortlistStore implements ShortlistStore {
 
     @Override
     public List<Entry> members(Kind kind, ShortlistId shortlist) {
-        return entries.findByKindAndShortlistIdAndDeletedAtIsNullOrderByPosition(kind, shortlist.value()).stream()
+        return entries.findMembers(kind.name(), shortlist.value()).stream()
                 .map(ShortlistEntry::entry)
                 .toList();
     }
 
     @Override
     public Optional<Entry> find(Kind kind, UUID id) {
-        return entries.findByKindAndId(kind, id).map(ShortlistEntry::entry);
+        return entries.find(kind.name(), id).map(ShortlistEntry::entry);
     }
 
     @Override

@@ -10,13 +10,17 @@ import org.springframework.data.jdbc.repository.query.Modifying;
 import org.springframework.data.jdbc.repository.query.Query;
 import org.springframework.data.repository.ListCrudRepository;
 
+/** Reads and writes entries. What every page reads is written as SQL, so that it is not put together anew each time. */
 interface ShortlistEntries extends ListCrudRepository<ShortlistEntry, UUID> {
 
     List<ShortlistEntry> findByKindAndDeletedAtIsNullOrderByCreatedAtDesc(Kind kind);
 
-    List<ShortlistEntry> findByKindAndShortlistIdAndDeletedAtIsNullOrderByPosition(Kind kind, UUID shortlistId);
+    @Query("select * from shortlist_entry where kind = :kind and shortlist_id = :shortlistId and deleted_at is null"
+            + " order by position")
+    List<ShortlistEntry> findMembers(String kind, UUID shortlistId);
 
-    Optional<ShortlistEntry> findByKindAndId(Kind kind, UUID id);
+    @Query("select * from shortlist_entry where kind = :kind and id = :id")
+    Optional<ShortlistEntry> find(String kind, UUID id);
 
     @Query(
             "select coalesce(max(position), -1) + 1 from shortlist_entry where kind = :kind and shortlist_id = :shortlistId")

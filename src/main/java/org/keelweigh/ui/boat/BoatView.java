@@ -93,6 +93,10 @@ public class BoatView extends ShortlistPage {
             }
             nav.add(link);
         }
+        // on a phone the line of sections is longer than the screen
+        nav.getElement()
+                .executeJs("requestAnimationFrame(() => this.querySelector('[aria-current]')"
+                        + ".scrollIntoView({block: 'nearest', inline: 'center'}))");
         return nav;
     }
 

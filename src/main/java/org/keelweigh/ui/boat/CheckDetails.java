@@ -18,8 +18,11 @@ import org.keelweigh.quantity.Estimate;
 import org.keelweigh.shortlist.Bound;
 import org.keelweigh.shortlist.Display;
 import org.keelweigh.ui.chart.ChanceGrid;
+import org.keelweigh.ui.format.FoldingTable;
 import org.keelweigh.ui.format.Quantity;
 import org.keelweigh.ui.format.QuantityField;
+import org.keelweigh.ui.photo.PhotoStrip;
+import org.keelweigh.ui.photo.PhotoUpload;
 
 /** How a check is made, what was noted about it, and what its outcome probably is while nobody has made it. */
 final class CheckDetails extends Div {
@@ -36,6 +39,7 @@ final class CheckDetails extends Div {
     private final Paragraph notYet =
             Plain.soft("Tap an outcome first; then method, note, measure and a repairer's quote can be added.");
     private final Div chances = new Div();
+    private final PhotoStrip photos;
     private @Nullable ChanceGrid grid;
 
     CheckDetails(BoatDesk desk, Check check) {
@@ -48,7 +52,11 @@ final class CheckDetails extends Div {
         NativeButton show = new NativeButton("Show the chances, 100 boats like this one", click -> showGrid());
         show.setTestId("chances-" + check.id());
         chances.add(show);
-        add(how(), noted, notYet, chances);
+        photos = new PhotoStrip(desk.album(), photo -> check.title());
+        PhotoUpload upload =
+                PhotoUpload.into(desk.album(), desk.candidate().id(), check.id());
+        add(how(), noted, notYet, photos, upload, chances);
+        showPhotos();
     }
 
     void refresh() {
@@ -71,6 +79,13 @@ final class CheckDetails extends Div {
         }
     }
 
+    /** Shows the photos of this check, whoever took them and on which page. */
+    void showPhotos() {
+        photos.show(desk.album().photos(desk.candidate().id()).stream()
+                .filter(photo -> check.id().equals(photo.check()))
+                .toList());
+    }
+
     private Div how() {
         Div how = new Div(new Paragraph(check.instruction()));
         String wait =
@@ -80,7 +95,7 @@ final class CheckDetails extends Div {
         check.caution().ifPresent(caution -> how.add(Plain.caution(List.of(caution))));
         Display display = desk.display();
         double factor = desk.measured().situation().priceFactor();
-        how.add(Plain.table(
+        how.add(FoldingTable.of(
                 "What each fault costs to put right",
                 List.of("outcome", "put right by", "then", "low", "likely", "high"),
                 check.grades().stream()

@@ -29,7 +29,7 @@ final class CheckRow extends Article {
     private final transient Supplier<Method> method;
     private final Map<Outcome, NativeButton> outcomes = new EnumMap<>(Outcome.class);
     private final NativeButton notChecked = new NativeButton("Not checked", click -> clear());
-    private final NativeButton more = new NativeButton("How, notes, chances", click -> toggle());
+    private final NativeButton more = new NativeButton("How, notes, photos, chances", click -> toggle());
     private final Span state = new Span();
     private @Nullable CheckDetails details;
 
@@ -43,7 +43,7 @@ final class CheckRow extends Article {
         state.addClassName("kw-soft");
         more.setTestId("more-" + check.id());
         more.getElement().setAttribute("aria-expanded", "false");
-        more.getElement().setAttribute("aria-label", "How, notes, chances: " + check.title());
+        more.getElement().setAttribute("aria-label", "How, notes, photos, chances: " + check.title());
         Div taps = Plain.row("kw-boat-outcomes");
         taps.getElement().setAttribute("role", "group").setAttribute("aria-label", check.title());
         taps.add(tap(Outcome.FINE, check.fineLooksLike()));
@@ -65,6 +65,9 @@ final class CheckRow extends Article {
         outcomes.forEach((outcome, button) -> press(
                 button, finding.filter(found -> found.outcome() == outcome).isPresent()));
         press(notChecked, finding.isEmpty());
+        if (details != null) {
+            details.showPhotos();
+        }
     }
 
     /** Shows the outcome and the chances as they are now; buttons and open details stay where they are. */

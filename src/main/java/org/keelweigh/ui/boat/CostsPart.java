@@ -15,6 +15,7 @@ import org.keelweigh.ui.chart.CostFan;
 import org.keelweigh.ui.chart.CostFanData;
 import org.keelweigh.ui.chart.Figure;
 import org.keelweigh.ui.chart.Spread;
+import org.keelweigh.ui.format.FoldingTable;
 
 /** What owning the boat costs, line by line, each line with when, how much and why. */
 final class CostsPart extends BoatPart {
@@ -123,7 +124,7 @@ final class CostsPart extends BoatPart {
                 Plain.capital(group.label()) + ": " + display.money(cost.presentValue(group)) + " in today's money";
         lines.add(Plain.row(
                 "kw-sheet",
-                Plain.table(
+                FoldingTable.of(
                         caption,
                         List.of("what", "when", "why", "low", "likely", "high", "times", "present value on average"),
                         own.stream().map(this::line).toList(),

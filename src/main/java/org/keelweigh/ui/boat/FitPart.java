@@ -10,6 +10,7 @@ import org.keelweigh.fit.FitScore;
 import org.keelweigh.fit.PersonFit;
 import org.keelweigh.quantity.Speed;
 import org.keelweigh.shortlist.Display;
+import org.keelweigh.ui.format.FoldingTable;
 
 /** How the boat fits each person, the water, the home and the car, row by row. */
 final class FitPart extends BoatPart {
@@ -44,7 +45,7 @@ final class FitPart extends BoatPart {
     private Component rows(String caption, List<FitScore> scores) {
         List<List<String>> rows = new ArrayList<>();
         scores.forEach(each -> rows.add(row(each)));
-        return Plain.table(caption, List.of("what", "measure", "points of 100", "why"), rows, 5);
+        return FoldingTable.of(caption, List.of("what", "measure", "points of 100", "why"), rows, 5);
     }
 
     private List<String> row(FitScore score) {

@@ -17,6 +17,7 @@ import org.keelweigh.shortlist.Display;
 import org.keelweigh.ui.chart.CartDrawing;
 import org.keelweigh.ui.chart.CartDrawingData;
 import org.keelweigh.ui.format.CartScene;
+import org.keelweigh.ui.format.FoldingTable;
 
 /** From the car to the water and back on to the car. */
 final class HaulPart extends BoatPart {
@@ -63,7 +64,7 @@ final class HaulPart extends BoatPart {
         picture.ifPresent(drawing::setData);
         cart.add(Plain.sheet(
                 "Stretch by stretch",
-                Plain.table(
+                FoldingTable.of(
                         "Forces on each stretch, with " + plan.cart().label(),
                         List.of(
                                 "stretch",

@@ -19,6 +19,7 @@ import org.keelweigh.boat.identity.HullNumberReading;
 import org.keelweigh.boat.identity.IdentityCheck;
 import org.keelweigh.boat.identity.PlateState;
 import org.keelweigh.boat.identity.Suggestion;
+import org.keelweigh.ui.format.FoldingTable;
 
 /** The hull identification number: how the plate is, what its characters say, and what that means for the deal. */
 final class HullNumberPart extends Section {
@@ -115,6 +116,6 @@ final class HullNumberPart extends Section {
                                         .map(String::valueOf)
                                         .toList())));
         number.modelYear().ifPresent(year -> rows.add(List.of("Model year", String.valueOf(year))));
-        return Plain.table("What the number says", List.of("part", "meaning"), rows, 2);
+        return FoldingTable.of("What the number says", List.of("part", "meaning"), rows, 2);
     }
 }

@@ -8,6 +8,7 @@ import org.keelweigh.haul.RoofLift;
 import org.keelweigh.haul.RoofLoading;
 import org.keelweigh.haul.RoofRack;
 import org.keelweigh.shortlist.Display;
+import org.keelweigh.ui.format.FoldingTable;
 
 /** Putting the boat on the car, person by person, and what the roof has to carry. */
 final class LiftPart extends Section {
@@ -35,7 +36,7 @@ final class LiftPart extends Section {
         Section sheet = Plain.sheet(
                 "On to the car: " + loading.lifter().name(),
                 new Paragraph(loading.advice()),
-                Plain.table(
+                FoldingTable.of(
                         loading.lifter().name() + ": lifting to bars "
                                 + desk.display().length(loading.barHeightM()) + " above the ground",
                         List.of(

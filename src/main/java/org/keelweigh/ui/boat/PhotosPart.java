@@ -5,7 +5,6 @@ import org.jspecify.annotations.Nullable;
 import org.keelweigh.condition.Check;
 import org.keelweigh.ui.photo.PhotoStrip;
 import org.keelweigh.ui.photo.PhotoUpload;
-import org.keelweigh.ui.shell.Visitor;
 
 /** The photos of a boat, those of single checks among them. */
 final class PhotosPart extends BoatPart {
@@ -15,14 +14,11 @@ final class PhotosPart extends BoatPart {
     PhotosPart(BoatDesk desk) {
         super(desk);
         strip = new PhotoStrip(desk.album(), photo -> subject(photo.check()));
-        PhotoUpload upload = new PhotoUpload(Visitor::name, (picture, who) -> desk.album()
-                .add(desk.candidate().id(), null, picture, who)
-                .map(photo -> "The photo is saved.")
-                .orElse("This boat has as many photos as are kept. Delete one first."));
+        PhotoUpload upload = PhotoUpload.into(desk.album(), desk.candidate().id(), null);
         add(Plain.sheet(
                 "Photos of the boat",
-                Plain.soft("Photos of one check are taken on the visit, beside that check. The place where a photo was "
-                        + "taken is not kept."),
+                Plain.soft("Photos of one check are taken beside that check, here under Inspection or on the visit. The "
+                        + "place where a photo was taken is not kept."),
                 strip,
                 upload));
         refresh();

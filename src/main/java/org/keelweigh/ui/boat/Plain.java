@@ -5,10 +5,6 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.NativeDetails;
-import com.vaadin.flow.component.html.NativeTable;
-import com.vaadin.flow.component.html.NativeTableCell;
-import com.vaadin.flow.component.html.NativeTableHeaderCell;
-import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
@@ -73,41 +69,6 @@ final class Plain {
         Div row = new Div(content);
         row.addClassName(className);
         return row;
-    }
-
-    /** A table whose first column names the row; columns from {@code firstNumber} on stand to the right. */
-    static Div table(String caption, List<String> columns, List<List<String>> rows, int firstNumber) {
-        NativeTable table = new NativeTable();
-        table.setCaptionText(caption);
-        NativeTableRow head = new NativeTableRow();
-        for (int i = 0; i < columns.size(); i++) {
-            head.add(heading(columns.get(i), "col", i >= firstNumber));
-        }
-        table.getHead().add(head);
-        rows.forEach(cells -> table.getBody().add(tableRow(cells, firstNumber)));
-        Div frame = row("kw-table-scroll", table);
-        frame.getElement()
-                .setAttribute("tabindex", "0")
-                .setAttribute("role", "region")
-                .setAttribute("aria-label", caption);
-        return frame;
-    }
-
-    private static NativeTableRow tableRow(List<String> cells, int firstNumber) {
-        NativeTableRow row = new NativeTableRow(heading(cells.getFirst(), "row", false));
-        for (int i = 1; i < cells.size(); i++) {
-            NativeTableCell cell = new NativeTableCell(cells.get(i));
-            cell.setClassName("kw-number", i >= firstNumber);
-            row.add(cell);
-        }
-        return row;
-    }
-
-    private static NativeTableHeaderCell heading(String text, String scope, boolean number) {
-        NativeTableHeaderCell cell = new NativeTableHeaderCell(text);
-        cell.getElement().setAttribute("scope", scope);
-        cell.setClassName("kw-number", number);
-        return cell;
     }
 
     static String capital(String text) {

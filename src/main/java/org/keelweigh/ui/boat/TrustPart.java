@@ -12,6 +12,7 @@ import org.keelweigh.condition.ListingAssessment;
 import org.keelweigh.condition.ListingCatalogue.Advice;
 import org.keelweigh.condition.ListingSignal;
 import org.keelweigh.shortlist.Display;
+import org.keelweigh.ui.format.FoldingTable;
 
 /** How far the hull number, the listing and its seller can be relied on. */
 final class TrustPart extends BoatPart {
@@ -64,7 +65,7 @@ final class TrustPart extends BoatPart {
     }
 
     private Div reasons(ListingAssessment listing) {
-        return Plain.table(
+        return FoldingTable.of(
                 "Weight of evidence: how many times as likely fraud or theft is, given the sign",
                 List.of("sign", "fraud", "stolen", "what would settle it"),
                 listing.reasons().stream()

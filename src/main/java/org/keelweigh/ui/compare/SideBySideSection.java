@@ -9,6 +9,7 @@ import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.component.html.NativeTableHeaderCell;
 import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Span;
+import java.util.List;
 import java.util.function.Consumer;
 import org.keelweigh.appraisal.BoatReport;
 import org.keelweigh.appraisal.SideBySide;
@@ -19,6 +20,7 @@ class SideBySideSection extends Fold implements Part {
 
     private final NativeTable table = new NativeTable();
     private final transient Consumer<BoatReport> remove;
+    private transient List<?> shown = List.of();
 
     SideBySideSection(Consumer<BoatReport> remove) {
         super("Side by side");
@@ -37,12 +39,16 @@ class SideBySideSection extends Fold implements Part {
 
     @Override
     public void show(Glance glance) {
+        List<SideBySide.Row> rows = SideBySide.of(glance.measured(), glance.perspective());
+        List<?> now = List.of(glance.order(), glance.measured().boats(), rows);
+        if (now.equals(shown)) {
+            return;
+        }
+        shown = now;
         table.removeHead();
         table.removeBody();
         table.getHead().add(head(glance));
-        for (SideBySide.Row row : SideBySide.of(glance.measured(), glance.perspective())) {
-            table.getBody().add(row(glance, row));
-        }
+        rows.forEach(row -> table.getBody().add(row(glance, row)));
     }
 
     private NativeTableRow head(Glance glance) {

@@ -2,11 +2,10 @@ package org.keelweigh.ui.photo;
 
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.button.ButtonVariant;
-import com.vaadin.flow.component.html.Anchor;
-import com.vaadin.flow.component.html.AnchorTarget;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Image;
 import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.data.value.ValueChangeMode;
@@ -22,6 +21,7 @@ public final class PhotoStrip extends UnorderedList {
 
     private final transient PhotoAlbum album;
     private final transient Function<Photo, String> subject;
+    private transient List<Photo> shown = List.of();
 
     /**
      * Makes an empty row.
@@ -36,10 +36,13 @@ public final class PhotoStrip extends UnorderedList {
         getElement().setAttribute("aria-label", "Photos");
     }
 
-    /** Shows these photos. */
+    /** Shows these photos; where they are shown already all stays as it is, and so does a caption somebody is writing. */
     public void show(List<Photo> photos) {
-        removeAll();
-        photos.forEach(photo -> add(item(photo)));
+        if (!photos.equals(shown)) {
+            shown = List.copyOf(photos);
+            removeAll();
+            photos.forEach(photo -> add(item(photo)));
+        }
         setVisible(!photos.isEmpty());
     }
 
@@ -47,9 +50,10 @@ public final class PhotoStrip extends UnorderedList {
         String words = photo.caption() == null ? subject.apply(photo) : photo.caption();
         Image small = new Image(PhotoFiles.smallAddress(photo.id()), "Photo: " + words);
         small.getElement().setAttribute("loading", "lazy");
-        Anchor open = new Anchor(PhotoFiles.address(photo.id()), small);
-        open.setTarget(AnchorTarget.BLANK);
-        open.getElement().setAttribute("router-ignore", true);
+        NativeButton open = new NativeButton("", click -> PhotoDialog.of(photo, words).open());
+        open.add(small);
+        open.addClassName("kw-photo-open");
+        open.setAriaLabel("Enlarge the photo: " + words);
         TextField caption = new TextField();
         caption.setAriaLabel("Caption of the photo: " + words);
         caption.setPlaceholder("Caption");

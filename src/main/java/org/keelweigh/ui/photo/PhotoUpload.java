@@ -5,9 +5,13 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.upload.Upload;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.keelweigh.picture.PictureIntake;
 import org.keelweigh.picture.PictureReading;
+import org.keelweigh.shortlist.CandidateId;
+import org.keelweigh.shortlist.PhotoAlbum;
 import org.keelweigh.ui.shell.BoundedUpload;
+import org.keelweigh.ui.shell.Visitor;
 
 /**
  * Takes photos from the camera or from files. The place they were taken is left behind; a file that is no picture is answered
@@ -26,7 +30,7 @@ public final class PhotoUpload extends Div {
 
     /** Keeps a picture that was taken in; answers with what to tell the person. */
     @FunctionalInterface
-    public interface Keeping {
+    interface Keeping {
 
         /** Keeps the picture in the name of {@code who}. */
         String keep(PictureReading.Accepted picture, String who);
@@ -38,7 +42,7 @@ public final class PhotoUpload extends Div {
      * @param who tells whose photos these are
      * @param keep keeps each picture
      */
-    public PhotoUpload(Supplier<String> who, Keeping keep) {
+    PhotoUpload(Supplier<String> who, Keeping keep) {
         this.who = who;
         this.keep = keep;
         addClassName("kw-photo-upload");
@@ -52,6 +56,17 @@ public final class PhotoUpload extends Div {
         add(buttons, answer);
     }
 
+    /**
+     * Makes the buttons for photos of a boat or, if one is named, of a check on it.
+     *
+     * @param check the check's id
+     */
+    public static PhotoUpload into(PhotoAlbum album, CandidateId boat, @Nullable String check) {
+        return new PhotoUpload(Visitor::name, (picture, who) -> album.add(boat, check, picture, who)
+                .map(photo -> "The photo is saved.")
+                .orElse("This boat has as many photos as are kept. Delete one first."));
+    }
+
     private Upload upload(String label, String id) {
         Upload upload = new Upload();
         upload.setUploadHandler(new BoundedUpload<>(PictureIntake.MOST_BYTES, PictureIntake::read, this::take));
@@ -61,7 +76,7 @@ public final class PhotoUpload extends Div {
         upload.getElement().setProperty("accept", "image/jpeg,image/png,image/webp");
         upload.addFileRejectedListener(event -> say(NOT_SENT));
         upload.addAllFinishedListener(event -> upload.clearFileList());
-        upload.setId(id);
+        upload.setTestId(id);
         return upload;
     }
 

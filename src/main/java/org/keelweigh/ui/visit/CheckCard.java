@@ -7,12 +7,10 @@ import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
-import com.vaadin.flow.component.textfield.NumberField;
-import com.vaadin.flow.component.textfield.TextArea;
-import com.vaadin.flow.data.value.ValueChangeMode;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.UnaryOperator;
 import org.keelweigh.appraisal.CheckOutlook;
 import org.keelweigh.condition.Check;
 import org.keelweigh.condition.Finding;
@@ -27,37 +25,32 @@ import org.keelweigh.shortlist.Saved;
 import org.keelweigh.ui.photo.PhotoStrip;
 import org.keelweigh.ui.photo.PhotoUpload;
 import org.keelweigh.ui.shell.Undo;
-import org.keelweigh.ui.shell.Visitor;
 
 /** One check: what to do, what each result looks like, and one tap that saves it. */
 final class CheckCard extends Section implements VisitPanel {
-
-    private static final int LONGEST_NOTE = 2000;
 
     private final transient VisitDesk desk;
     private final transient Check check;
     private final transient Consumer<Outcome> tapped;
     private final H2 title;
     private final Paragraph why = new Paragraph();
-    private final Div results = new Div();
+    private final Map<Outcome, Button> results = new EnumMap<>(Outcome.class);
     private final Div told = new Div();
-    private final TextArea note = new TextArea("Note");
-    private final NumberField measure = new NumberField("Measured, in the unit named above");
+    private final CheckNotes notes;
     private final Button undone = new Button("Not checked after all", click -> takeAway());
     private final PhotoStrip photos;
+    private transient Optional<Finding> toldOf = Optional.empty();
 
     CheckCard(VisitDesk desk, Check check, Consumer<Outcome> tapped) {
         this.desk = desk;
         this.check = check;
         this.tapped = tapped;
         this.title = new H2(check.title());
+        this.notes = new CheckNotes(desk, check, this::tell);
         this.photos = new PhotoStrip(desk.album(), photo -> check.title());
         addClassNames("kw-sheet", "kw-check");
         setTestId("check-" + check.id());
         title.getElement().setAttribute("tabindex", "-1");
-        results.addClassName("kw-results");
-        results.getElement().setAttribute("role", "group");
-        results.getElement().setAttribute("aria-label", "What did you find?");
         told.getElement().setAttribute("role", "alert");
         Paragraph facts = new Paragraph(effort());
         facts.addClassName("kw-soft");
@@ -69,15 +62,11 @@ final class CheckCard extends Section implements VisitPanel {
             warning.addClassName("kw-caution");
             add(warning);
         });
-        fields();
-        PhotoUpload upload = new PhotoUpload(Visitor::name, (picture, who) -> desk.album()
-                .add(desk.candidate().id(), check.id(), picture, who)
-                .map(photo -> "The photo is saved.")
-                .orElse("This boat has as many photos as are kept. Delete one first."));
+        PhotoUpload upload = PhotoUpload.into(desk.album(), desk.candidate().id(), check.id());
         undone.addThemeVariants(ButtonVariant.TERTIARY);
         undone.setTestId("not-checked");
-        add(results, told, measure, note, undone, photos, upload);
-        desk.finding(check.id()).ifPresent(this::show);
+        add(results(), told, notes, undone, photos, upload);
+        desk.finding(check.id()).ifPresent(notes::show);
         refresh();
     }
 
@@ -87,25 +76,41 @@ final class CheckCard extends Section implements VisitPanel {
                         + " this.scrollIntoView({block: 'center'}); })");
     }
 
+    /** Shows what is known now; everything that is still so stays as it is, and so does what somebody is writing. */
     @Override
     public void refresh() {
-        results.removeAll();
-        results.add(result(Outcome.FINE, check.fineLooksLike(), ""));
-        check.grades().forEach(grade -> results.add(result(grade.outcome(), grade.looksLike(), consequence(grade))));
+        Optional<Finding> made = desk.finding(check.id());
+        press(made);
+        String reason = desk.outlook(check)
+                .map(found -> "Why now: it " + found.reason() + ".")
+                .orElse("");
+        why.setVisible(!reason.isEmpty());
+        why.setText(reason);
+        photos.show(desk.photos(check));
+        tell(made);
+    }
+
+    /** Shows the result that was just saved. */
+    private void press(Optional<Finding> made) {
+        results.forEach((outcome, button) -> button.getElement()
+                .setAttribute(
+                        "aria-pressed",
+                        String.valueOf(
+                                made.filter(found -> found.outcome() == outcome).isPresent())));
+        notes.setVisible(made.isPresent());
+        undone.setVisible(made.isPresent());
+    }
+
+    private Div results() {
+        Div all = new Div(result(Outcome.FINE, check.fineLooksLike(), ""));
+        all.addClassName("kw-results");
+        all.getElement().setAttribute("role", "group");
+        all.getElement().setAttribute("aria-label", "What did you find?");
+        check.grades().forEach(grade -> all.add(result(grade.outcome(), grade.looksLike(), consequence(grade))));
         if (check.ifFitted()) {
-            results.add(result(Outcome.NOT_FITTED, "this boat does not have that part", ""));
+            all.add(result(Outcome.NOT_FITTED, "this boat does not have that part", ""));
         }
-        Optional<CheckOutlook> outlook = desk.outlook(check);
-        why.setVisible(outlook.isPresent());
-        outlook.ifPresent(found -> why.setText("Why now: it " + found.reason() + "."));
-        photos.show(desk.photos().stream()
-                .filter(photo -> check.id().equals(photo.check()))
-                .toList());
-        boolean made = desk.finding(check.id()).isPresent();
-        note.setVisible(made);
-        measure.setVisible(made);
-        undone.setVisible(made);
-        tell();
+        return all;
     }
 
     private String effort() {
@@ -114,36 +119,6 @@ final class CheckCard extends Section implements VisitPanel {
                         ? " and " + Display.number(check.waitingMinutes(), 0) + " min waiting"
                         : "")
                 + " · " + check.tools() + (check.water() == WaterNeed.NEEDS ? " · on the water" : "");
-    }
-
-    private void fields() {
-        note.setMaxLength(LONGEST_NOTE);
-        note.setWidthFull();
-        note.setValueChangeMode(ValueChangeMode.LAZY);
-        note.setTestId("note");
-        note.addValueChangeListener(change -> {
-            if (change.isFromClient()) {
-                save(found -> new Finding(
-                        found.check(),
-                        found.outcome(),
-                        found.method(),
-                        found.measured(),
-                        change.getValue().isBlank() ? null : change.getValue().strip(),
-                        found.quote()));
-            }
-        });
-        measure.setTestId("measure");
-        measure.addValueChangeListener(change -> {
-            if (change.isFromClient()) {
-                save(found -> new Finding(
-                        found.check(),
-                        found.outcome(),
-                        found.method(),
-                        change.getValue(),
-                        found.note(),
-                        found.quote()));
-            }
-        });
     }
 
     private Button result(Outcome outcome, String looks, String consequence) {
@@ -155,15 +130,11 @@ final class CheckCard extends Section implements VisitPanel {
             more.addClassName("kw-soft");
             words.add(more);
         }
-        boolean chosen = desk.finding(check.id())
-                .map(Finding::outcome)
-                .filter(outcome::equals)
-                .isPresent();
         Button button = new Button(words, click -> tap(outcome));
         button.addThemeVariants(ButtonVariant.TERTIARY);
-        button.getElement().setAttribute("aria-pressed", String.valueOf(chosen));
         button.getElement().setAttribute("data-outcome", outcome.code());
         button.setTestId("result-" + outcome.code());
+        results.put(outcome, button);
         return button;
     }
 
@@ -190,7 +161,8 @@ final class CheckCard extends Section implements VisitPanel {
                         found.outcome() == outcome ? found.quote() : null))
                 .orElseGet(() -> new Finding(check.id(), outcome, method, null, null, null));
         if (tell(desk.save(data -> data.withFinding(finding)), outcome)) {
-            refresh();
+            press(Optional.of(finding));
+            tell(Optional.of(finding));
             tapped.accept(outcome);
         }
     }
@@ -201,27 +173,14 @@ final class CheckCard extends Section implements VisitPanel {
                 && tell(
                         desk.save(data -> data.withoutFinding(check.id())),
                         before.get().outcome())) {
-            note.clear();
-            measure.clear();
+            notes.clear();
             refresh();
             Undo.offer(check.title() + " counts as not checked.", () -> {
                 desk.save(data -> data.withFinding(before.get()));
-                show(before.get());
+                notes.show(before.get());
                 refresh();
             });
         }
-    }
-
-    private void show(Finding found) {
-        note.setValue(found.note() == null ? "" : found.note());
-        measure.setValue(found.measured());
-    }
-
-    private void save(UnaryOperator<Finding> change) {
-        desk.finding(check.id()).ifPresent(found -> {
-            Finding finding = change.apply(found);
-            tell(desk.save(data -> data.withFinding(finding)), finding.outcome());
-        });
     }
 
     /** Tells what came of a save where it was not simply done; nothing typed is lost. */
@@ -249,17 +208,20 @@ final class CheckCard extends Section implements VisitPanel {
     }
 
     /** A finding that stops a purchase is told at once, with why. */
-    private void tell() {
+    private void tell(Optional<Finding> made) {
+        if (made.equals(toldOf)) {
+            return;
+        }
+        toldOf = made;
         told.removeAll();
-        desk.finding(check.id())
-                .flatMap(found -> check.grade(found.outcome()))
+        made.flatMap(found -> check.grade(found.outcome()))
                 .filter(grade -> grade.stop() != StopRule.NO || grade.safety() >= 4)
                 .ifPresent(grade -> {
-                    String why = grade.why().orElse(grade.looksLike());
+                    String reason = grade.why().orElse(grade.looksLike());
                     Paragraph words = new Paragraph((grade.stop() == StopRule.NO
                                     ? "Mend this before any launch"
                                     : capital(grade.stop().label()))
-                            + ": " + why + ".");
+                            + ": " + reason + ".");
                     words.addClassName(grade.stop() == StopRule.YES ? "kw-stop" : "kw-caution");
                     told.add(words);
                 });

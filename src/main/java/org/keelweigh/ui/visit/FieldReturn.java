@@ -25,10 +25,14 @@ import org.keelweigh.ui.shell.BoundedUpload;
 import org.keelweigh.ui.shell.Undo;
 import org.keelweigh.ui.shell.Visitor;
 
-/** Brings the results of a field sheet home: by file or by code, check by check, with a choice where both sides differ. */
+/**
+ * Brings the results of a field sheet home: by file, or by a code that is scanned or typed; check by check, with a choice where
+ * both sides differ.
+ */
 final class FieldReturn extends Section {
 
     private final transient VisitDesk desk;
+    private final TextField code = new TextField("Or the letters of the code");
     private final Paragraph answer = new Paragraph();
     private final Div choices = new Div();
 
@@ -45,7 +49,6 @@ final class FieldReturn extends Section {
         upload.getElement().setProperty("accept", "application/json,.json");
         upload.addAllFinishedListener(event -> upload.clearFileList());
         upload.setId("field-results");
-        TextField code = new TextField("Or the code from the sheet");
         code.setWidthFull();
         code.setTestId("field-code");
         Button enter = new Button("Take the code", click -> takeCode(code.getValue()));
@@ -56,6 +59,7 @@ final class FieldReturn extends Section {
                         "What only the sheet knows is taken. Where somebody changed the same check here meanwhile, you "
                                 + "choose."),
                 upload,
+                new CodeScanner(this::takeScanned),
                 code,
                 enter,
                 answer,
@@ -65,6 +69,12 @@ final class FieldReturn extends Section {
     /** Takes a file of results. */
     void take(byte[] bytes) {
         show(new FieldResultsReader(desk.inspection()).read(bytes, desk.facts()));
+    }
+
+    /** Takes a code that was scanned, as if it had been typed. */
+    void takeScanned(String scanned) {
+        code.setValue(scanned);
+        takeCode(scanned);
     }
 
     private void takeCode(String code) {

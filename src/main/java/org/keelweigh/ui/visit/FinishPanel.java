@@ -6,11 +6,6 @@ import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.UnorderedList;
-import com.vaadin.flow.component.textfield.NumberField;
-import com.vaadin.flow.component.textfield.TextArea;
-import com.vaadin.flow.component.textfield.TextField;
-import com.vaadin.flow.component.textfield.TextFieldBase;
-import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.keelweigh.appraisal.BoatReport;
@@ -18,10 +13,8 @@ import org.keelweigh.condition.Check;
 import org.keelweigh.condition.ConditionAssessment;
 import org.keelweigh.condition.Finding;
 import org.keelweigh.shortlist.Display;
-import org.keelweigh.shortlist.VisitNotes;
 import org.keelweigh.ui.photo.PhotoStrip;
 import org.keelweigh.ui.photo.PhotoUpload;
-import org.keelweigh.ui.shell.Visitor;
 
 /** After the walk: what was found and what it means, people and terms, papers, photos, and results from elsewhere. */
 final class FinishPanel extends Div implements VisitPanel {
@@ -35,10 +28,7 @@ final class FinishPanel extends Div implements VisitPanel {
         this.photos = new PhotoStrip(desk.album(), photo -> title(photo.check()));
         addClassName("kw-stack");
         found.addClassName("kw-sheet");
-        PhotoUpload upload = new PhotoUpload(Visitor::name, (picture, who) -> desk.album()
-                .add(desk.candidate().id(), null, picture, who)
-                .map(photo -> "The photo is saved.")
-                .orElse("This boat has as many photos as are kept. Delete one first."));
+        PhotoUpload upload = PhotoUpload.into(desk.album(), desk.candidate().id(), null);
         add(
                 found,
                 PreparePanel.sheet("Photos", photos, upload),
@@ -95,52 +85,14 @@ final class FinishPanel extends Div implements VisitPanel {
     }
 
     private Section people() {
-        VisitNotes notes = desk.notes();
-        TextField place = text("Place of the visit", notes.place());
-        TextField present = text("Who was there", notes.present());
-        TextField seller = text("Seller's name", notes.seller());
-        TextField buyer = text("Buyer's name", notes.buyer());
-        for (TextField each : List.of(place, present, seller, buyer)) {
-            each.addValueChangeListener(change ->
-                    desk.note(now -> now.withPeople(blank(place), blank(present), blank(seller), blank(buyer))));
-        }
-        TextArea included = new TextArea("What goes with the boat");
-        included.setMaxLength(1000);
-        included.setWidthFull();
-        included.setValue(notes.included() == null ? "" : notes.included());
-        NumberField price = new NumberField(
-                "Agreed price, " + desk.facts().shortlist().data().currency());
-        price.setMin(0);
-        price.setMax(1_000_000);
-        price.setValue(notes.agreedPrice());
-        included.addValueChangeListener(change -> terms(included, price));
-        price.addValueChangeListener(change -> terms(included, price));
-        place.setTestId("place");
         return PreparePanel.sheet(
                 "For the papers",
                 new Paragraph("Kept with this boat and written into the record and the bill of sale."),
-                place,
-                present,
-                seller,
-                buyer,
-                included,
-                price);
-    }
-
-    private void terms(TextArea included, NumberField price) {
-        Double value = price.isInvalid() ? null : price.getValue();
-        desk.note(now -> now.withTerms(blank(included), value));
-    }
-
-    private static TextField text(String label, @Nullable String value) {
-        TextField field = new TextField(label);
-        field.setMaxLength(200);
-        field.setWidthFull();
-        field.setValue(value == null ? "" : value);
-        return field;
-    }
-
-    private static @Nullable String blank(TextFieldBase<?, String> field) {
-        return field.getValue().isBlank() ? null : field.getValue().strip();
+                NoteFields.line(desk, "place", "Place of the visit"),
+                NoteFields.line(desk, "present", "Who was there"),
+                NoteFields.line(desk, "seller", "Seller's name"),
+                NoteFields.line(desk, "buyer", "Buyer's name"),
+                NoteFields.lines(desk, "included", "What goes with the boat"),
+                NoteFields.money(desk, "agreedPrice", "Agreed price"));
     }
 }

@@ -15,8 +15,10 @@ import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.IntegerField;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.data.value.ValueChangeMode;
-import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Optional;
 import org.keelweigh.appraisal.VisitGuide;
 import org.keelweigh.appraisal.VisitOrder;
 import org.keelweigh.appraisal.VisitRoute;
@@ -27,6 +29,7 @@ import org.keelweigh.condition.SellerQuestion;
 final class PreparePanel extends Div implements VisitPanel {
 
     private static final int MOST_MINUTES = 480;
+    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("yyyy-MM-dd 'at' HH:mm");
 
     private final transient VisitDesk desk;
     private final Paragraph plan = new Paragraph();
@@ -37,7 +40,7 @@ final class PreparePanel extends Div implements VisitPanel {
     PreparePanel(VisitDesk desk, Runnable begin) {
         this.desk = desk;
         addClassName("kw-stack");
-        add(time(begin), bringing(), asking(), new SheetLinks(desk));
+        add(meeting(), time(begin), bringing(), asking(), new SheetLinks(desk));
         refresh();
     }
 
@@ -67,6 +70,19 @@ final class PreparePanel extends Div implements VisitPanel {
                 .orElse("No check left on this boat could change the choice; those worth most per minute come first.");
     }
 
+    private Section meeting() {
+        Section meeting = sheet(
+                "Where, and who is there",
+                NoteFields.line(desk, "place", "Place of the visit"),
+                NoteFields.line(desk, "present", "Who is there"));
+        Optional.ofNullable(desk.notes().startedAt()).ifPresent(start -> {
+            Paragraph begun = new Paragraph("The walk began on " + MINUTE.format(start.atZone(ZoneId.systemDefault())) + ".");
+            begun.setTestId("begun");
+            meeting.add(begun);
+        });
+        return meeting;
+    }
+
     private Section time(Runnable begin) {
         IntegerField minutes = new IntegerField("Minutes you give yourself");
         minutes.setMin(5);
@@ -78,7 +94,7 @@ final class PreparePanel extends Div implements VisitPanel {
         minutes.addValueChangeListener(change -> {
             Integer value = change.getValue();
             if (value != null && value >= 5 && value <= MOST_MINUTES) {
-                desk.note(notes -> notes.forMinutes(value));
+                desk.note("minutes", value);
                 refresh();
             }
         });
@@ -100,8 +116,7 @@ final class PreparePanel extends Div implements VisitPanel {
         working.getElement().setAttribute("aria-label", "Working out the order of the checks");
         boolean started = desk.notes().startedAt() != null;
         Button button = new Button(started ? "Begin anew: the clock starts again" : "Begin the walk", click -> {
-            Instant now = desk.now();
-            desk.note(notes -> notes.begun(now, desk.minutes()));
+            desk.begin();
             begin.run();
         });
         button.addThemeVariants(ButtonVariant.PRIMARY);
@@ -136,7 +151,8 @@ final class PreparePanel extends Div implements VisitPanel {
         answer.setValueChangeMode(ValueChangeMode.LAZY);
         answer.setWidthFull();
         answer.setTestId("question-" + question.id());
-        answer.addValueChangeListener(change -> desk.note(notes -> notes.withAnswer(question.id(), change.getValue())));
+        answer.addValueChangeListener(
+                change -> desk.note("answers." + question.id(), NoteFields.blank(change.getValue())));
         return new Div(answer);
     }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 import org.keelweigh.appraisal.AppraisalService;
 import org.keelweigh.appraisal.BoatReport;
 import org.keelweigh.appraisal.CheckOutlook;
@@ -25,10 +26,12 @@ import org.keelweigh.shortlist.Candidate;
 import org.keelweigh.shortlist.CandidateData;
 import org.keelweigh.shortlist.CandidateId;
 import org.keelweigh.shortlist.Facts;
+import org.keelweigh.shortlist.FieldPath;
 import org.keelweigh.shortlist.Photo;
 import org.keelweigh.shortlist.PhotoAlbum;
 import org.keelweigh.shortlist.Saved;
 import org.keelweigh.shortlist.ShortlistEditing;
+import org.keelweigh.shortlist.ShortlistId;
 import org.keelweigh.shortlist.VisitBook;
 import org.keelweigh.shortlist.VisitNotes;
 import org.keelweigh.ui.shell.Background;
@@ -48,6 +51,8 @@ final class VisitDesk {
     private final Latest<NextChecks> advising;
     private Facts facts;
     private Measured measured;
+    private List<Photo> photos;
+    private VisitNotes notes;
     private Optional<NextChecks> advice = Optional.empty();
     private VisitOrder order = VisitOrder.WALK;
     private Runnable onChange = () -> {};
@@ -59,6 +64,8 @@ final class VisitDesk {
         measuring = new Latest<>(services.background, "what a visit's findings change");
         advising = new Latest<>(services.background, "what could change the choice");
         measured = services.appraisal.measure(facts);
+        photos = services.album.photos(boat);
+        notes = services.book.notes(boat);
     }
 
     /** Has {@code changed} follow whenever something is worked out anew. */
@@ -66,8 +73,16 @@ final class VisitDesk {
         onChange = changed;
     }
 
-    /** Takes facts in at once; what follows from them is worked out meanwhile, and newer facts overtake. */
-    void hear(Facts now) {
+    /**
+     * Takes facts in at once; what follows from them is worked out meanwhile, and newer facts overtake. Answers whether
+     * anything is new that the page shows.
+     */
+    boolean hear(Facts now) {
+        boolean news = adopt(now);
+        return reread() || news;
+    }
+
+    private boolean adopt(Facts now) {
         boolean news = !now.equals(facts);
         facts = now;
         if (news) {
@@ -77,6 +92,17 @@ final class VisitDesk {
                 advise();
             }));
         }
+        return news;
+    }
+
+    /** Reads again what is kept beside the facts. */
+    private boolean reread() {
+        List<Photo> albumNow = services.album.photos(boat);
+        VisitNotes notesNow = services.book.notes(boat);
+        boolean news = !albumNow.equals(photos) || !notesNow.equals(notes);
+        photos = albumNow;
+        notes = notesNow;
+        return news;
     }
 
     private void advise() {
@@ -145,15 +171,33 @@ final class VisitDesk {
     }
 
     List<Photo> photos() {
-        return services.album.photos(boat);
+        return photos;
+    }
+
+    /** Tells the photos of one check. */
+    List<Photo> photos(Check check) {
+        return photos.stream()
+                .filter(photo -> check.id().equals(photo.check()))
+                .toList();
     }
 
     VisitNotes notes() {
-        return services.book.notes(boat);
+        return notes;
     }
 
-    VisitNotes note(UnaryOperator<VisitNotes> change) {
-        return services.book.change(boat, change);
+    /** Writes a field of the notes down, or takes it away where there is no value. */
+    void note(String field, @Nullable Object value) {
+        note(now -> new FieldPath(field).with(now, value));
+    }
+
+    /** Starts the clock. */
+    void begin() {
+        Instant now = now();
+        note(notes -> notes.begun(now, minutes()));
+    }
+
+    private void note(UnaryOperator<VisitNotes> change) {
+        notes = services.book.change(boat, change);
     }
 
     int minutes() {
@@ -219,11 +263,11 @@ final class VisitDesk {
     }
 
     void skip(String check) {
-        note(notes -> {
-            List<String> skipped = new ArrayList<>(notes.skipped());
+        note(now -> {
+            List<String> skipped = new ArrayList<>(now.skipped());
             skipped.remove(check);
             skipped.add(check);
-            return notes.withSkipped(skipped);
+            return now.withSkipped(skipped);
         });
     }
 
@@ -232,8 +276,17 @@ final class VisitDesk {
         Candidate seen = candidate();
         Saved<Candidate> saved = services.editing.save(
                 new Candidate(seen.id(), seen.shortlist(), seen.version(), change.apply(seen.data())), Visitor.name());
-        services.editing.facts(seen.shortlist()).ifPresent(this::hear);
+        switch (saved) {
+            case Saved.Done<Candidate>(Candidate now) -> adopt(facts.with(now));
+            case Saved.Merged<Candidate> merged -> reload(seen.shortlist());
+            case Saved.Clashed<Candidate> clashed -> reload(seen.shortlist());
+            case Saved.Gone<Candidate> gone -> {}
+        }
         return saved;
+    }
+
+    private void reload(ShortlistId list) {
+        services.editing.facts(list).ifPresent(this::adopt);
     }
 
     /** Everything a visit works with. */

@@ -71,8 +71,9 @@ public class VisitView extends ShortlistPage {
             show(facts);
             return;
         }
-        desk.hear(facts);
-        refresh(desk);
+        if (desk.hear(facts)) {
+            refresh(desk);
+        }
     }
 
     private void refresh(VisitDesk opened) {

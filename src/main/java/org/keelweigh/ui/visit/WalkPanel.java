@@ -54,15 +54,19 @@ final class WalkPanel extends Div implements VisitPanel {
 
     @Override
     public void refresh() {
+        progress();
+        place.getChildren()
+                .filter(VisitPanel.class::isInstance)
+                .map(VisitPanel.class::cast)
+                .forEach(VisitPanel::refresh);
+    }
+
+    private void progress() {
         VisitRoute route = desk.route();
         int all = desk.checks().size();
         int open = route.all().size();
         progress.setText(
                 (all - open) + " of " + all + " checks made, " + route.planned().size() + " more fit into your time.");
-        place.getChildren()
-                .filter(VisitPanel.class::isInstance)
-                .map(VisitPanel.class::cast)
-                .forEach(VisitPanel::refresh);
     }
 
     private String jumpLabel(Check check) {
@@ -94,7 +98,7 @@ final class WalkPanel extends Div implements VisitPanel {
         back.setTestId("back");
         Button end = new Button("Finish", click -> finish.run());
         CheckCard card = new CheckCard(desk, check, outcome -> {
-            refresh();
+            progress();
             saved.setText("Saved: " + check.title() + ", " + outcome.label() + ".");
             next.setVisible(true);
             skip.setVisible(false);
@@ -125,6 +129,7 @@ final class WalkPanel extends Div implements VisitPanel {
         place.removeAll();
         Button end = new Button("See the results", click -> finish.run());
         end.addThemeVariants(ButtonVariant.PRIMARY);
+        end.setTestId("see-results");
         place.add(new H2("Every check is made"), end);
     }
 }

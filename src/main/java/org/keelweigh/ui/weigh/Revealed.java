@@ -5,20 +5,17 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.ListItem;
-import com.vaadin.flow.component.html.NativeTable;
-import com.vaadin.flow.component.html.NativeTableBody;
-import com.vaadin.flow.component.html.NativeTableCell;
-import com.vaadin.flow.component.html.NativeTableHeaderCell;
-import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.UnorderedList;
+import java.util.ArrayList;
 import java.util.List;
 import org.keelweigh.appraisal.Disagreement;
 import org.keelweigh.appraisal.Measured;
 import org.keelweigh.appraisal.Perspective;
 import org.keelweigh.appraisal.Yardstick;
 import org.keelweigh.shortlist.Display;
+import org.keelweigh.ui.format.FoldingTable;
 
 /** Everybody's weights side by side, the differences that matter first. */
 final class Revealed extends Section {
@@ -95,48 +92,26 @@ final class Revealed extends Section {
     }
 
     private Div table(List<Disagreement> differences) {
-        NativeTable table = new NativeTable();
-        table.setCaptionText("Share of the weight, and what the difference can move");
-        NativeTableRow head = new NativeTableRow(heading("Criterion"));
-        deciders.forEach(each -> head.add(heading(each.name())));
-        head.add(heading("Boats lie apart"), heading("Can move"));
-        table.getHead().add(head);
-        NativeTableBody body = table.addBody();
-        differences.forEach(each -> body.add(row(each)));
-        Div scroll = new Div(table);
-        scroll.addClassName("kw-table-scroll");
-        scroll.getElement()
-                .setAttribute("tabindex", "0")
-                .setAttribute("role", "region")
-                .setAttribute("aria-label", "Weights side by side");
-        return scroll;
+        List<String> columns = new ArrayList<>(List.of("Criterion"));
+        deciders.forEach(each -> columns.add(each.name()));
+        columns.addAll(List.of("Boats lie apart", "Can move"));
+        return FoldingTable.of(
+                "Share of the weight, and what the difference can move",
+                columns,
+                differences.stream().map(this::row).toList(),
+                1);
     }
 
-    private NativeTableRow row(Disagreement each) {
-        NativeTableHeaderCell name = heading(yardstick(each).name());
-        name.getElement().setAttribute("scope", "row");
-        NativeTableRow row = new NativeTableRow(name);
-        each.shares().forEach(share -> row.add(cell(percent(share))));
-        row.add(
-                cell(Display.number(each.spread(), 0) + " of 100 points"),
-                cell(Display.number(each.points(), 1) + " points"));
-        return row;
+    private List<String> row(Disagreement each) {
+        List<String> cells = new ArrayList<>(List.of(yardstick(each).name()));
+        each.shares().forEach(share -> cells.add(percent(share)));
+        cells.add(Display.number(each.spread(), 0) + " of 100 points");
+        cells.add(Display.number(each.points(), 1) + " points");
+        return cells;
     }
 
     private Yardstick yardstick(Disagreement each) {
         return measured.yardsticks().all().get(each.criterion());
-    }
-
-    private static NativeTableHeaderCell heading(String text) {
-        NativeTableHeaderCell cell = new NativeTableHeaderCell(text);
-        cell.getElement().setAttribute("scope", "col");
-        return cell;
-    }
-
-    private static NativeTableCell cell(String text) {
-        NativeTableCell cell = new NativeTableCell(text);
-        cell.addClassName("kw-number");
-        return cell;
     }
 
     private static Paragraph soft(String text) {

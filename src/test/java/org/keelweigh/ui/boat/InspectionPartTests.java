@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.html.Image;
 import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.NativeDetails;
 import com.vaadin.flow.component.select.Select;
@@ -14,11 +15,17 @@ import org.junit.jupiter.api.Test;
 import org.keelweigh.condition.Finding;
 import org.keelweigh.condition.Method;
 import org.keelweigh.condition.Outcome;
+import org.keelweigh.picture.PictureReading;
+import org.keelweigh.shortlist.PhotoAlbum;
 import org.keelweigh.ui.chart.ChanceGrid;
+import org.springframework.beans.factory.annotation.Autowired;
 
 class InspectionPartTests extends BoatPageTests {
 
     private static final String CHECK = "hull-uv";
+
+    @Autowired
+    PhotoAlbum album;
 
     @BeforeEach
     void openInspection() {
@@ -193,5 +200,22 @@ class InspectionPartTests extends BoatPageTests {
 
     private static List<Component> checks() {
         return all(UI.getCurrent()).filter(CheckRow.class::isInstance).toList();
+    }
+
+    @Test
+    void showsThePhotosOfACheckInItsDetails() {
+        PictureReading.Accepted picture = new PictureReading.Accepted(new byte[9], new byte[9], 4, 3);
+        album.add(boat, CHECK, picture, "Dana");
+        album.add(boat, "hull-crack", picture, "Dana");
+        open(BoatSection.INSPECTION);
+        tap("more-" + CHECK);
+
+        assertThat($(Image.class).all()).hasSize(1);
+        assertThat($(Image.class).single().getAlt()).hasValue("Photo: Sun damage");
+
+        album.add(boat, CHECK, picture, "Alder");
+        settle();
+
+        assertThat($(Image.class).all()).hasSize(2);
     }
 }

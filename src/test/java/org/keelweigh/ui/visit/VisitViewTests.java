@@ -184,6 +184,31 @@ class VisitViewTests extends SpringBrowserlessTest {
     }
 
     @Test
+    void takesAScannedCodeLikeATypedOne() {
+        String code = new FieldCode(FieldCases.INSPECTION).write(boat, List.of(Finding.of("hull-uv", Outcome.MINOR)));
+        open();
+        click("step-finish");
+
+        $(FieldReturn.class).single().takeScanned(code);
+
+        assertThat(text("field-answer")).isEqualTo("Green pedal boat: 1 taken, 0 the same as here, 0 to choose.");
+        assertThat(findings()).containsExactly(Finding.of("hull-uv", Outcome.MINOR));
+        assertThat($(TextField.class).withTestId("field-code").single().getValue())
+                .isEqualTo(code);
+    }
+
+    @Test
+    void refusesAHostileScannedTextInASentence() {
+        open();
+        click("step-finish");
+
+        $(FieldReturn.class).single().takeScanned("<img src=x>".repeat(500));
+
+        assertThat(text("field-answer")).startsWith("A code has digits and letters only");
+        assertThat(findings()).isEmpty();
+    }
+
+    @Test
     void refusesAHostileResultsFileInASentence() {
         open();
         click("step-finish");
