@@ -100,8 +100,8 @@ public final class Answers {
                 + confidence.map(known -> first(known, leader)).orElse(""));
         sentences.add(why(leader, second));
         if (margin < LITTLE) {
-            sentences.add("Fewer than " + Display.number(LITTLE, 0) + " points lie between them: let liking decide, or go "
-                    + "and test what is not checked.");
+            sentences.add("Fewer than " + Display.number(LITTLE, 0)
+                    + " points lie between them: let liking decide, or go " + "and test what is not checked.");
         }
         seats(leader).ifPresent(sentences::add);
         next.ifPresent(known -> sentences.add(known.sentence()));
@@ -146,9 +146,10 @@ public final class Answers {
     private double noise(Yardstick yardstick, int boat, int other) {
         return yardstick.measure() != Measure.REPAIR_RISK
                 ? 0
-                : 2 * Math.hypot(
-                        measured.boats().get(boat).futures().repairSurpriseError(),
-                        measured.boats().get(other).futures().repairSurpriseError());
+                : 2
+                        * Math.hypot(
+                                measured.boats().get(boat).futures().repairSurpriseError(),
+                                measured.boats().get(other).futures().repairSurpriseError());
     }
 
     private Optional<String> seats(int boat) {

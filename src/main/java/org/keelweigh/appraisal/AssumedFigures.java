@@ -70,7 +70,7 @@ final class AssumedFigures {
                     0,
                     FAR_M,
                     display::way,
-                    (facts, value) -> withBoat(facts, report.id(), "listing.distanceM", value)));
+                    (facts, value) -> Supposition.boat(facts, report.id(), "listing.distanceM", value)));
         }
     }
 
@@ -132,20 +132,6 @@ final class AssumedFigures {
         }
         if (trip.salesTax() == null) {
             tripFigure("salesTax", "sales tax", 0, situation.salesTax(), MOST_TAX, display::percent);
-        }
-        if (trip.car().hasBars() == null) {
-            figures.add(new AssumedFigure(
-                    "trip.car.hasBars",
-                    Optional.empty(),
-                    "roof bars",
-                    0,
-                    0,
-                    1,
-                    value -> value < 0.5 ? "no roof bars" : "roof bars are there",
-                    (facts, value) -> withData(
-                            facts,
-                            new FieldPath("trip.car.hasBars")
-                                    .with(facts.shortlist().data(), value >= 0.5))));
         }
         if (trip.launches().isEmpty()) {
             figures.add(new AssumedFigure(

@@ -85,8 +85,7 @@ public final class CartPlanner {
     private static Optional<OneCart.Trial> best(List<OneCart.Trial> trials) {
         List<OneCart.Trial> serving =
                 trials.stream().filter(OneCart.Trial::serves).toList();
-        int people =
-                serving.stream().mapToInt(OneCart.Trial::people).min().orElse(1);
+        int people = serving.stream().mapToInt(OneCart.Trial::people).min().orElse(1);
         List<OneCart.Trial> fewest =
                 serving.stream().filter(each -> each.people() == people).toList();
         double easiest =
@@ -121,10 +120,7 @@ public final class CartPlanner {
     }
 
     private static double effort(CartPlan plan) {
-        return plan.haulers().stream()
-                .mapToDouble(HaulerAnswer::effort)
-                .min()
-                .orElseThrow();
+        return plan.haulers().stream().mapToDouble(HaulerAnswer::effort).min().orElseThrow();
     }
 
     private CartPlan trial(CartType cart, CartRequest request) {
@@ -158,7 +154,8 @@ public final class CartPlanner {
     /** Where no cart serves, the one that is sold strongest stands in, of those that fit hull and ground if there are any. */
     private CartType leastBad(CartRequest request) {
         NamedRequest named = new NamedRequest(request.boat().kind().label(), request);
-        Comparator<CartType> weakest = Comparator.comparingDouble(each -> each.ratedKg().high());
+        Comparator<CartType> weakest =
+                Comparator.comparingDouble(each -> each.ratedKg().high());
         Comparator<CartType> hardest = Comparator.comparingDouble(each -> -effort(trial(each, request)));
         List<CartType> holding = catalogue.carts().stream()
                 .filter(each -> each.fits().contains(request.boat().kind()))

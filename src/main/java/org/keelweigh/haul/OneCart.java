@@ -27,7 +27,8 @@ public record OneCart(Optional<CartType> cart, String reason, List<Trial> trials
      * @param neededRatingKg rating it has to have for the most demanding boat it holds, kilograms
      * @param against what stands against it, as sentences; empty when it serves
      */
-    public record Trial(CartType cart, int people, double effort, double worstPullN, double neededRatingKg, List<String> against) {
+    public record Trial(
+            CartType cart, int people, double effort, double worstPullN, double neededRatingKg, List<String> against) {
 
         public Trial {
             against = List.copyOf(against);

@@ -33,7 +33,9 @@ class AnswersTests {
     @Test
     void neverTakesTheNoiseOfTheDrawsForAReason() {
         Measured same = Samples.measured(
-                List.of(), Samples.priced("A", BoatKind.SIT_ON_TOP, 500), Samples.priced("B", BoatKind.SIT_ON_TOP, 500));
+                List.of(),
+                Samples.priced("A", BoatKind.SIT_ON_TOP, 500),
+                Samples.priced("B", BoatKind.SIT_ON_TOP, 500));
 
         Answer answer = Answers.of(same, same.perspectives().getFirst());
 
@@ -51,7 +53,8 @@ class AnswersTests {
 
     @Test
     void leavesOutBordersThatRoundToNought() {
-        // B overtakes A where the first criterion counts for less than 40 / 100.2, and never by less than half a percent
+        // B overtakes A where the first criterion counts for less than 40 / 100.2, and never by less than half a
+        // percent
         Answer near = answer(new double[][] {{60.2, 0}, {0, 60}, {0, 0}});
 
         assertThat(near.changes()).noneMatch(each -> each.contains("less than 50 %"));

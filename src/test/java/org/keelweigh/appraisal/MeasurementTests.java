@@ -34,13 +34,15 @@ class MeasurementTests {
     private static CandidateData boat(BoatKind kind, DriveKind drive) {
         return CandidateData.of("Boat", kind)
                 .withBoat(new BoatFacts(
-                        kind, null, drive, 2018, 1500.0, null, null, null, null, null, null, null, null, null, List.of()));
+                        kind, null, drive, 2018, 1500.0, null, null, null, null, null, null, null, null, null,
+                        List.of()));
     }
 
     private static CandidateData weighing(BoatKind kind, double massKg) {
         return CandidateData.of("Boat", kind)
                 .withBoat(new BoatFacts(
-                        kind, null, null, 2018, 1500.0, null, null, massKg, 0.0, null, null, 0.0, null, null, List.of()));
+                        kind, null, null, 2018, 1500.0, null, null, massKg, 0.0, null, null, 0.0, null, null,
+                        List.of()));
     }
 
     @ParameterizedTest

@@ -78,12 +78,17 @@ class OutlookTests {
             // papers and sellers move the chance of fraud, which the advisor holds still
             if (!each.check().group().hiddenInBoat()
                     || each.check().water() == WaterNeed.NEEDS
-                    || boat.belief().reports(check, CATALOGUES.causes().reliability(check, Method.TOUCHED)).getFirst().report()
+                    || boat.belief()
+                                    .reports(check, CATALOGUES.causes().reliability(check, Method.TOUCHED))
+                                    .getFirst()
+                                    .report()
                             != Outcome.FINE) {
                 continue;
             }
             double forecast = slope(cost, boat) * each.repairs()[0]
-                    + slope(dud, boat) * each.dud()[0] * (1 - boat.trust().listing().concern());
+                    + slope(dud, boat)
+                            * each.dud()[0]
+                            * (1 - boat.trust().listing().concern());
             Perspective after = new Appraiser(CATALOGUES)
                     .measure(
                             AppraiserTests.facts(
@@ -121,7 +126,10 @@ class OutlookTests {
                 Samples.priced("One", BoatKind.SIT_ON_TOP, 640),
                 Samples.priced("Other", BoatKind.SIT_ON_TOP, 600));
 
-        assertThat(CheckAdvisor.advise(CATALOGUES, Outlook.of(measured), measured.perspectives().getFirst())
+        assertThat(CheckAdvisor.advise(
+                                CATALOGUES,
+                                Outlook.of(measured),
+                                measured.perspectives().getFirst())
                         .outlooks())
                 .isNotEmpty();
     }

@@ -279,9 +279,7 @@ class CartPlannerTests {
                 .mapToDouble(OneCart.Trial::effort)
                 .min()
                 .orElseThrow();
-        assertThat(one.trials().stream()
-                        .filter(OneCart.Trial::serves)
-                        .filter(each -> each.effort() <= easiest + 0.1))
+        assertThat(one.trials().stream().filter(OneCart.Trial::serves).filter(each -> each.effort() <= easiest + 0.1))
                 .allMatch(each -> each.price() >= chosen);
     }
 
@@ -304,12 +302,14 @@ class CartPlannerTests {
             @ForAll("surfaces") String surface) {
         Stretch way = Stretch.of("Way", 80, surface, slope);
 
-        assertThat(effort(massKg + moreKg, way, limitN)).isGreaterThanOrEqualTo(effort(massKg, way, limitN) - 0.1 - 1e-9);
+        assertThat(effort(massKg + moreKg, way, limitN))
+                .isGreaterThanOrEqualTo(effort(massKg, way, limitN) - 0.1 - 1e-9);
     }
 
     @Provide
     Arbitrary<String> surfaces() {
-        return Arbitraries.of("asphalt", "packed-trail", "short-grass", "loose-gravel", "firm-wet-sand", "soft-dry-sand");
+        return Arbitraries.of(
+                "asphalt", "packed-trail", "short-grass", "loose-gravel", "firm-wet-sand", "soft-dry-sand");
     }
 
     @Test
@@ -345,9 +345,8 @@ class CartPlannerTests {
         assertThat(cradle.haulers().getFirst().effort())
                 .isLessThan(clamp.haulers().getFirst().effort());
         assertThat(PLANNER.plan(CartRequest.of(ExampleBoats.CANOE, List.of(TRAIL), List.of(WREN))))
-                .isInstanceOfSatisfying(CartPlan.class, plan -> assertThat(
-                                plan.cart().hold())
-                        .isEqualTo(CartHold.CRADLE));
+                .isInstanceOfSatisfying(
+                        CartPlan.class, plan -> assertThat(plan.cart().hold()).isEqualTo(CartHold.CRADLE));
     }
 
     @Test
