@@ -195,7 +195,7 @@ final class OwnershipNeeds {
         boolean strong = plan.neededRatingKg() > type.ratedKg().likely();
         return new PriceItem(
                 "cart",
-                type.label(),
+                "launch cart: " + type.label(),
                 CostGroup.READY,
                 PriceRule.ONCE,
                 0,

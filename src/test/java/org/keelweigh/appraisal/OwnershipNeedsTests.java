@@ -204,7 +204,7 @@ class OwnershipNeedsTests {
         BoatReport report = report(Map.of(), boat(BoatKind.CANOE, 800, SellerKind.PRIVATE, Map.of()));
         CartPlan plan = (CartPlan) report.cart();
         CostLine cart = line(report, "cart");
-        assertThat(cart.label()).isEqualTo(plan.cart().label());
+        assertThat(cart.label()).isEqualTo("launch cart: " + plan.cart().label());
         assertThat(plan.neededRatingKg()).isLessThan(plan.cart().ratedKg().likely());
         assertThat(cart.presentValue()).isCloseTo(plan.cart().price().mean(), within(1e-9));
         assertThat(ids(report(Map.of(), boat(BoatKind.CANOE, 800, SellerKind.PRIVATE, Map.of("cart", 1)))))
