@@ -31,7 +31,7 @@ public record Answer(
     public enum Strength {
         /** There is nothing to compare yet. */
         NONE,
-        /** The first two are too close to tell apart. */
+        /** It is likelier than not too close: the leader comes first in fewer than 7 of 10 weighings. */
         OPEN,
         /** One boat leads, but it could be another. */
         LIKELY,

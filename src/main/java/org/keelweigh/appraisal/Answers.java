@@ -16,9 +16,14 @@ import org.keelweigh.shortlist.Display;
 /** Puts a perspective into words. */
 public final class Answers {
 
-    private static final double TOO_CLOSE = 4;
+    private static final double LITTLE = 4;
+    private static final double LEVEL = 1e-9;
     private static final double CLEAR = 12;
     private static final int MOST_NAMED = 2;
+    /** Weights are told in whole percent: half of one is no step. */
+    private static final double LEAST_STEP = 0.005;
+
+    private static final double NO_BORDER = 2;
 
     private final Measured measured;
     private final Perspective perspective;
@@ -69,48 +74,91 @@ public final class Answers {
     }
 
     private Answer alone(int boat) {
-        String sentence = measured.boats().size() == 1
-                ? "It is the only boat here; put a second one beside it to compare."
-                : "Every other boat is ruled out, each for the reason that stands beside it.";
+        boolean only = measured.boats().size() == 1;
+        List<String> sentences = new ArrayList<>();
+        sentences.add(
+                only
+                        ? "Put a second boat beside it to compare."
+                        : "Every other boat is ruled out, each for the reason that stands beside it.");
+        seats(boat).ifPresent(sentences::add);
         return new Answer(
-                name(boat) + " is the only one left",
+                name(boat) + (only ? " is the only boat here" : " is the only one left"),
                 Answer.Strength.LIKELY,
-                List.of(sentence),
+                sentences,
                 figures(boat),
                 List.of(),
                 OptionalInt.of(boat));
     }
 
     private Answer between(int leader, int second, double margin) {
-        boolean close = margin < TOO_CLOSE;
-        String headline =
-                close ? name(leader) + " and " + name(second) + " are too close to call" : name(leader) + " leads";
+        boolean level = level(leader, second, margin);
+        Answer.Strength strength = level ? Answer.Strength.OPEN : strength(leader, margin);
         List<String> sentences = new ArrayList<>();
         sentences.add(name(leader) + " is worth "
                 + Display.number(perspective.ranking().total(leader), 0) + " of 100 points" + forWhom() + ", "
                 + points(margin) + " more than " + name(second) + "."
                 + confidence.map(known -> first(known, leader)).orElse(""));
         sentences.add(why(leader, second));
-        if (close) {
-            sentences.add("With so little between them, let liking decide, or go and test what is not checked.");
+        if (margin < LITTLE) {
+            sentences.add("Fewer than " + Display.number(LITTLE, 0)
+                    + " points lie between them: let liking decide, or go " + "and test what is not checked.");
         }
+        seats(leader).ifPresent(sentences::add);
         next.ifPresent(known -> sentences.add(known.sentence()));
         return new Answer(
-                headline,
-                strength(leader, margin),
+                level
+                        ? name(leader) + " and " + name(second) + " are level"
+                        : strength == Answer.Strength.OPEN
+                                ? name(leader) + " and " + name(second) + " are too close to call"
+                                : name(leader) + " leads",
+                strength,
                 sentences,
                 figures(leader),
                 changes(leader),
                 OptionalInt.of(leader));
     }
 
+    /** By the chance of being the best; by the points alone only until that has been worked out. */
     private Answer.Strength strength(int leader, double margin) {
-        if (margin < TOO_CLOSE) {
-            return Answer.Strength.OPEN;
-        }
         return confidence
                 .map(known -> known.strength(leader))
-                .orElse(margin < CLEAR ? Answer.Strength.LIKELY : Answer.Strength.SURE);
+                .orElse(
+                        margin < LITTLE
+                                ? Answer.Strength.OPEN
+                                : margin < CLEAR ? Answer.Strength.LIKELY : Answer.Strength.SURE);
+    }
+
+    /** Whether no more lies between two boats than the sampling of what may come could make. */
+    private boolean level(int boat, int other, double margin) {
+        int column = measured.yardsticks().column(Measure.REPAIR_RISK);
+        double noise = column < 0 ? 0 : perspective.share(column) * noisePoints(column, boat, other);
+        return margin <= noise + LEVEL;
+    }
+
+    private double noisePoints(int column, int boat, int other) {
+        Yardstick yardstick = measured.yardsticks().all().get(column);
+        double low = Math.min(measure(boat, yardstick), measure(other, yardstick));
+        return Math.abs(yardstick.criterion().valueFunction().value(low)
+                - yardstick.criterion().valueFunction().value(low + noise(yardstick, boat, other)));
+    }
+
+    /** Twice the standard error of the difference of a measure that is sampled; nothing for those that are not. */
+    private double noise(Yardstick yardstick, int boat, int other) {
+        return yardstick.measure() != Measure.REPAIR_RISK
+                ? 0
+                : 2
+                        * Math.hypot(
+                                measured.boats().get(boat).futures().repairSurpriseError(),
+                                measured.boats().get(other).futures().repairSurpriseError());
+    }
+
+    private Optional<String> seats(int boat) {
+        int seats = measured.boats().get(boat).boat().seats().size();
+        int people = measured.situation().paddlers().size();
+        return people <= seats
+                ? Optional.empty()
+                : Optional.of(name(boat) + " has " + (seats == 1 ? "one seat" : seats + " seats") + ", so the " + people
+                        + " of you cannot all go at once.");
     }
 
     private static String first(Confidence confidence, int leader) {
@@ -130,6 +178,9 @@ public final class Answers {
         Difference difference = perspective.difference(boat, other);
         String pros = named(difference.pros(), boat, other);
         String cons = named(difference.cons(), boat, other);
+        if (pros.isEmpty() && cons.isEmpty()) {
+            return "Nothing that you weigh tells them apart.";
+        }
         if (pros.isEmpty()) {
             return "Nothing speaks for " + name(boat) + " against " + name(other) + ".";
         }
@@ -143,6 +194,7 @@ public final class Answers {
         return parts.stream()
                 .map(part -> measured.yardsticks().all().get(part.criterion()))
                 .filter(each -> !write(each, boat).equals(write(each, other)))
+                .filter(each -> Math.abs(measure(boat, each) - measure(other, each)) >= noise(each, boat, other))
                 .limit(MOST_NAMED)
                 .map(each -> lower(each.name()) + " (" + write(each, boat) + " against " + write(each, other) + ")")
                 .collect(Collectors.joining(" and "));
@@ -202,20 +254,41 @@ public final class Answers {
 
     /** The criteria whose weight has the least room before another boat leads. */
     private List<String> changes(int leader) {
-        return perspective.stability().stream()
-                .filter(each ->
-                        each.winnerBelow().isPresent() || each.winnerAbove().isPresent())
-                .sorted(Comparator.comparingDouble(WeightStability::room))
+        List<String> changes = new ArrayList<>(perspective.stability().stream()
+                .filter(each -> below(each) < NO_BORDER || above(each) < NO_BORDER)
+                .sorted(Comparator.comparingDouble(each -> Math.min(below(each), above(each))))
                 .limit(MOST_NAMED)
                 .map(each -> change(leader, each))
-                .toList();
+                .toList());
+        double best = perspective.ranking().total(leader);
+        String never = perspective.neverBest().stream()
+                .filter(boat -> perspective.ranking().total(boat) < best - LEVEL)
+                .map(this::name)
+                .collect(Collectors.joining(" or "));
+        if (!never.isEmpty()) {
+            changes.add("No weights at all would put " + never + " first alone.");
+        }
+        return changes;
+    }
+
+    /** How far the weight has to fall for another boat to lead. A border that rounds to where it is, or to nought, is none. */
+    private static double below(WeightStability each) {
+        boolean border = each.winnerBelow().isPresent()
+                && each.from() >= LEAST_STEP
+                && each.weight() - each.from() >= LEAST_STEP;
+        return border ? each.weight() - each.from() : NO_BORDER;
+    }
+
+    private static double above(WeightStability each) {
+        boolean border = each.winnerAbove().isPresent()
+                && each.to() <= 1 - LEAST_STEP
+                && each.to() - each.weight() >= LEAST_STEP;
+        return border ? each.to() - each.weight() : NO_BORDER;
     }
 
     private String change(int leader, WeightStability stability) {
         Yardstick yardstick = measured.yardsticks().all().get(stability.criterion());
-        double down = stability.winnerBelow().isPresent() ? stability.weight() - stability.from() : 2;
-        double up = stability.winnerAbove().isPresent() ? stability.to() - stability.weight() : 2;
-        boolean below = down < up;
+        boolean below = below(stability) < above(stability);
         int winner = (below ? stability.winnerBelow() : stability.winnerAbove()).orElse(leader);
         return name(winner) + " would lead if " + lower(yardstick.name()) + " counted for "
                 + (below ? "less than " : "more than ")

@@ -133,17 +133,6 @@ final class AssumedFigures {
         if (trip.salesTax() == null) {
             tripFigure("salesTax", "sales tax", 0, situation.salesTax(), MOST_TAX, display::percent);
         }
-        if (trip.car().hasBars() == null) {
-            figures.add(new AssumedFigure(
-                    "trip.car.hasBars",
-                    Optional.empty(),
-                    "roof bars",
-                    0,
-                    0,
-                    1,
-                    value -> value < 0.5 ? "no roof bars" : "roof bars are there",
-                    (facts, value) -> Supposition.shortlist(facts, "trip.car.hasBars", value >= 0.5)));
-        }
         if (trip.launches().isEmpty()) {
             figures.add(new AssumedFigure(
                     "trip.launches",

@@ -20,7 +20,7 @@ public final class BoatFutures {
     private final double[] sortedValue;
     private final List<YearBand> years;
     private final double priceSlope;
-    private final double repairSurprise;
+    private final RepairSurprise repairSurprise;
 
     /**
      * The money spent by the end of a year, less what came back, in today's money.
@@ -39,7 +39,7 @@ public final class BoatFutures {
             double[] presentValue,
             List<YearBand> years,
             double priceSlope,
-            double repairSurprise) {
+            RepairSurprise repairSurprise) {
         this.hiddenRepairs = hiddenRepairs;
         this.dud = dud;
         this.presentValue = presentValue;
@@ -121,11 +121,12 @@ public final class BoatFutures {
      * are futures, because its error is the same in all of them and so would not average out over weighings.
      */
     public double repairSurprise() {
-        return repairSurprise;
+        return repairSurprise.amount();
     }
 
-    static double repairSurprise(double[] repairs) {
-        return Math.max(0, quantile(sorted(repairs), P90) - mean(repairs));
+    /** Tells the standard error of {@link #repairSurprise()}. */
+    public double repairSurpriseError() {
+        return repairSurprise.error();
     }
 
     /** Tells the mean cost of unseen repairs. */

@@ -94,7 +94,7 @@ final class BoatMeasurer {
         BoatFutures futures = futures(drawName, inspection, belief, condition, facts);
         Trust trust = trust(data, boat, fair);
         Evidence evidence = new Evidence(
-                candidate, boat, condition, fair, price, cost, cart, loading, rack, fit, trust, futures, belief);
+                candidate, boat, condition, fair, price, facts, cost, cart, loading, rack, fit, trust, futures, belief);
         return new BoatReport(
                 candidate,
                 boat,
@@ -136,6 +136,7 @@ final class BoatMeasurer {
             ConditionAssessment condition,
             FairPrice fair,
             Figure price,
+            OwnershipFacts ownership,
             FiveYearCost cost,
             CartAnswer cart,
             List<RoofLoading> loading,
@@ -171,7 +172,7 @@ final class BoatMeasurer {
             OwnershipFacts facts) {
         CostSampler sampler = CostSampler.of(facts, prices, depreciation);
         double slope = PriceResponse.of(facts, prices, depreciation).slope();
-        double surprise = new FuturesSampler(draws.more(REPAIR_DRAWS), drawName, situation.priceFactor())
+        RepairSurprise surprise = new FuturesSampler(draws.more(REPAIR_DRAWS), drawName, situation.priceFactor())
                 .repairSurprise(belief, inspection, condition);
         return new FuturesSampler(draws, drawName, situation.priceFactor())
                 .sample(

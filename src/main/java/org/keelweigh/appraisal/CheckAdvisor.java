@@ -15,9 +15,10 @@ import org.keelweigh.shortlist.Display;
  * Works out what each check not made is expected to gain before choosing, and the running order of a visit.
  *
  * <p>A report moves the boat's total by a straight line: each unit of expected repair cost by the weight of the cost times
- * the slope of its value function where the boat stands; each percent of being a dud by what a dud costs: most of its price,
- * and the step down to the best other boat. So a total is never expected to move, and the laws of information hold exactly.
- * Points become money at the leader's own rate. See {@code docs/method/appraisal.md}.
+ * the slope of its value function where the boat stands; each percent of being a dud by what the person's own weight of
+ * that chance takes off, or by what a dud costs where that is more: most of its price, and the step down to the best other
+ * boat. So a total is never expected to move, and the laws of information hold exactly. Points become money at the leader's
+ * own rate. See {@code docs/method/appraisal.md}.
  */
 public final class CheckAdvisor {
 
@@ -31,6 +32,7 @@ public final class CheckAdvisor {
 
     private final Outlook outlook;
     private final Perspective perspective;
+    private final int dudColumn;
     private final double moneyPerPoint;
     private final WeightSample weights;
     private final List<Test> tests = new ArrayList<>();
@@ -40,6 +42,7 @@ public final class CheckAdvisor {
     private CheckAdvisor(Outlook outlook, Perspective perspective) {
         this.outlook = outlook;
         this.perspective = perspective;
+        this.dudColumn = outlook.measured().yardsticks().column(Measure.WALK_RISK);
         this.weights = outlook.draw(perspective);
         int leader = perspective.ranking().leader().orElse(0);
         double rate = perspective.share(outlook.costColumn()) * Math.abs(slope(leader));
@@ -86,7 +89,12 @@ public final class CheckAdvisor {
         for (int s = 0; s < samples; s++) {
             base[s] = totals(s, boats);
             after[s] = moved(
-                    boat, prospective, base[s][boat], best(base[s], boat), weights.weight(outlook.costColumn(), s));
+                    boat,
+                    prospective,
+                    base[s][boat],
+                    best(base[s], boat),
+                    weights.weight(outlook.costColumn(), s),
+                    dudColumn < 0 ? 0 : weights.weight(dudColumn, s));
         }
         TestOutlook result = TestOutlook.evaluate(base, boat, prospective.probability(), after);
         tests.add(new Test(boat, prospective, result));
@@ -116,18 +124,40 @@ public final class CheckAdvisor {
 
     /** The boat's total after each report. Whoever bought a dud has lost most of its price and goes on to the best other. */
     private double[] moved(
-            int boat, BoatProspects.Prospective prospective, double total, double bestOther, double costWeight) {
+            int boat,
+            BoatProspects.Prospective prospective,
+            double total,
+            double bestOther,
+            double costWeight,
+            double dudWeight) {
         double[] after = new double[prospective.probability().length];
         double perMoney = costWeight * slope(boat);
         double lost =
                 LOST_ON_A_DUD * outlook.measured().boats().get(boat).price().value();
-        double perDud = perMoney * lost - Math.max(0, total - bestOther);
+        double consequence = perMoney * lost - Math.max(0, total - bestOther);
+        double perDud = Math.min(consequence, dudWeight * dudSlope(boat));
         for (int r = 0; r < after.length; r++) {
             after[r] = total
                     + perMoney * prospective.repairs()[r]
                     + perDud * prospective.dud()[r];
         }
         return after;
+    }
+
+    /** The slope of the value of the chance of a dud where a boat stands, points for each unit of its own chance. */
+    private double dudSlope(int boat) {
+        if (dudColumn < 0) {
+            return 0;
+        }
+        BoatReport report = outlook.measured().boats().get(boat);
+        return (1 - report.trust().listing().concern())
+                * outlook.measured()
+                        .yardsticks()
+                        .all()
+                        .get(dudColumn)
+                        .criterion()
+                        .valueFunction()
+                        .marginal(report.measures().getFirst().get(dudColumn));
     }
 
     /** The slope of the value of cost where a boat stands, points for each unit of money, at most zero. */
@@ -198,8 +228,13 @@ public final class CheckAdvisor {
         Spread spread = Spread.at(total);
         for (Test test : chosen) {
             if (test.boat() == boat) {
-                double[] after =
-                        moved(boat, test.prospective(), total, bestOther, perspective.share(outlook.costColumn()));
+                double[] after = moved(
+                        boat,
+                        test.prospective(),
+                        total,
+                        bestOther,
+                        perspective.share(outlook.costColumn()),
+                        dudColumn < 0 ? 0 : perspective.share(dudColumn));
                 spread = spread.plus(test.prospective().probability(), after, total);
             }
         }
@@ -218,7 +253,7 @@ public final class CheckAdvisor {
 
     private String sentence(List<CheckOutlook> visit, double minutes, double gain) {
         if (visit.isEmpty()) {
-            return "Nothing left to check is worth the trip: no report is likely enough to change the choice.";
+            return "No single report left is likely enough to change the choice to be worth the trip.";
         }
         CheckOutlook first = visit.getFirst();
         String boat = outlook.measured().boats().get(first.boat()).name();

@@ -12,6 +12,7 @@ public final class Confidence {
     private static final double SURE = 0.95;
     private static final double LIKELY = 0.7;
     private static final int TEN = 10;
+    private static final int HUNDRED = 100;
 
     private final Acceptability acceptability;
 
@@ -68,13 +69,17 @@ public final class Confidence {
         return chance >= SURE ? Answer.Strength.SURE : chance >= LIKELY ? Answer.Strength.LIKELY : Answer.Strength.OPEN;
     }
 
-    /** Says a chance the way people count: out of ten, or out of a hundred near the ends. */
+    /** Says a chance the way people count: out of ten, or out of a hundred below a tenth and above nine. */
     public static String inWords(double chance) {
-        long ofTen = Math.round(chance * TEN);
-        if (ofTen >= TEN || ofTen <= 0) {
-            long ofHundred = Math.round(chance * 100);
-            return ofHundred >= 100 ? "nearly all" : ofHundred <= 0 ? "hardly any" : ofHundred + " of 100";
+        long ofHundred = Math.round(chance * HUNDRED);
+        if (ofHundred >= HUNDRED) {
+            return "nearly all";
         }
-        return Display.number(ofTen, 0) + " of 10";
+        if (ofHundred <= 0) {
+            return "hardly any";
+        }
+        return ofHundred < TEN || ofHundred > HUNDRED - TEN
+                ? ofHundred + " of 100"
+                : Display.number(Math.round(chance * TEN), 0) + " of 10";
     }
 }

@@ -39,9 +39,11 @@ final class FitAnswers {
                             each.massKg().value(),
                             each.heightM().value(),
                             each.data().hipWidthM(),
-                            each.use()),
+                            each.use(),
+                            each.massKg().isAssumed(),
+                            each.data().use() == null),
                     loading.get(place).liftRatio(),
-                    cart.haulers().get(place).ratio(),
+                    cart.haulers().get(place).effort(),
                     Map.of()));
         }
         return FitAssessment.of(catalogue, boat, aboard, setting(situation, rack), situation.display());
@@ -65,7 +67,8 @@ final class FitAnswers {
                 situation.people().size() > 1,
                 path(situation.stretches()),
                 null,
-                null);
+                null,
+                trip.gearMassKg() == null);
     }
 
     private static @Nullable Double path(List<Stretch> stretches) {

@@ -41,10 +41,10 @@ final class FuturesSampler {
     }
 
     /** Draws unseen repairs alone and tells how far they go above their mean in one draw of ten. */
-    double repairSurprise(Belief belief, Inspection inspection, ConditionAssessment condition) {
+    RepairSurprise repairSurprise(Belief belief, Inspection inspection, ConditionAssessment condition) {
         double[] hidden = new double[draws.size()];
         hiddenFaults(belief, inspection, condition, hidden, new boolean[hidden.length]);
-        return BoatFutures.repairSurprise(hidden);
+        return RepairSurprise.of(hidden);
     }
 
     BoatFutures sample(
@@ -55,7 +55,7 @@ final class FuturesSampler {
             double price,
             double priceSlope,
             double outings,
-            double repairSurprise) {
+            RepairSurprise repairSurprise) {
         double[] hidden = new double[draws.size()];
         boolean[] dud = new boolean[hidden.length];
         hiddenFaults(belief, inspection, condition, hidden, dud);
@@ -139,7 +139,7 @@ final class FuturesSampler {
             double outings,
             double[] hidden,
             boolean[] dud,
-            double repairSurprise) {
+            RepairSurprise repairSurprise) {
         int n = draws.size();
         double[][] rows = cost.items().stream()
                 .map(item -> draws.uniform((item.shared() ? "" : boat) + "/cost/" + item.id()))

@@ -3,6 +3,7 @@ package org.keelweigh.appraisal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.keelweigh.boat.DriveKind;
 import org.keelweigh.condition.Check;
 import org.keelweigh.condition.Outcome;
 import org.keelweigh.condition.OutcomeChances;
@@ -15,7 +16,9 @@ import org.keelweigh.quantity.Speed;
 final class Measurement {
 
     private static final double NEUTRAL_LIKING = 5;
-    private static final double IN_BAG_LIFT_RATIO = 0.45;
+    /** What is an effort in its bag, kilograms: gives the points of the row bag-mass in fit-rows.csv (estimate). */
+    private static final double IN_BAG_LIMIT_KG = 25;
+
     private static final double NO_DRIVE = 100;
     private static final double IN_STOCK = 90;
     private static final double TO_ORDER = 65;
@@ -61,8 +64,10 @@ final class Measurement {
             case SPEED -> Speed.ofKmPerHour(found.fit().speed().kmPerH()).mPerS();
             case DELIGHT -> liking(person);
             case LIFT ->
-                inBag() ? IN_BAG_LIFT_RATIO : found.loading().get(person).liftRatio();
-            case HAUL -> found.cart().haulers().get(person).ratio();
+                inBag()
+                        ? found.cart().massKg() / IN_BAG_LIMIT_KG
+                        : found.loading().get(person).liftRatio();
+            case HAUL -> found.cart().haulers().get(person).effort();
             case ROOM -> found.fit().placePoints().orElse(UNKNOWN_POINTS);
             case WAIT -> daysToLaunch();
         };
@@ -74,13 +79,16 @@ final class Measurement {
                         * (1 - found.trust().listing().concern());
     }
 
-    /** Support for parts by the check of it: what was found, or what is likely. */
+    /** Support for parts by the check of it: what was found, or what is likely. Only a boat without a drive needs none. */
     private double spares() {
+        if (found.boat().drive() == DriveKind.NONE) {
+            return NO_DRIVE;
+        }
         Optional<Check> check = catalogues.inspection().applicable(found.boat()).stream()
                 .filter(each -> each.id().equals("drive-spares"))
                 .findFirst();
         if (check.isEmpty()) {
-            return NO_DRIVE;
+            return UNKNOWN_POINTS;
         }
         Optional<Outcome> outcome = found.candidate().data().findings().stream()
                 .filter(each -> each.check().equals("drive-spares"))

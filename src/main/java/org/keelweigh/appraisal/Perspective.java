@@ -10,6 +10,7 @@ import org.keelweigh.decision.Dominance;
 import org.keelweigh.decision.Frontier;
 import org.keelweigh.decision.Ranking;
 import org.keelweigh.decision.Weights;
+import org.keelweigh.decision.robust.EverBest;
 import org.keelweigh.decision.robust.SmallestChange;
 import org.keelweigh.decision.robust.WeightStability;
 import org.keelweigh.shortlist.PersonId;
@@ -109,9 +110,18 @@ public final class Perspective {
         return left.length == 0 ? new double[shares.length] : weights.effectiveShares(left);
     }
 
-    /** Tells, for each criterion, how far its weight can move before another boat leads; empty if all are ruled out. */
+    /** Tells, for each criterion, how far its weight can move before another boat leads; empty without two to choose from. */
     public List<WeightStability> stability() {
-        return WeightStability.all(values, shares, ruledOut);
+        return ranking.runnerUp().isEmpty() ? List.of() : WeightStability.all(values, shares, ruledOut);
+    }
+
+    /** Lists the boats that no weights at all put first alone, though nothing rules them out: proved, not sampled. */
+    public List<Integer> neverBest() {
+        return IntStream.range(0, values.length)
+                .filter(boat -> !ruledOut[boat] && ranking.leader().orElse(boat) != boat)
+                .filter(boat -> EverBest.of(values, ruledOut, boat).lead() <= 0)
+                .boxed()
+                .toList();
     }
 
     /** Tells why one boat beats another, criterion by criterion. */

@@ -68,6 +68,14 @@ public final class PriceTies {
                     boat, price, rival, Optional.empty(), name(boat) + " is ruled out, and no price changes that.");
         }
         Tie tie = tie(boat, Math.max(LEAST_SEARCHED, FARTHEST * price));
+        if (weightless()) {
+            return new PriceTie(
+                    boat,
+                    price,
+                    rival,
+                    Optional.of(tie),
+                    "Cost has no weight here, so no price changes the place of " + name(boat) + ".");
+        }
         return new PriceTie(boat, price, rival, Optional.of(tie), sentence(boat, rival, price, tie));
     }
 
@@ -77,11 +85,18 @@ public final class PriceTies {
             return new Tie.NoOther();
         }
         double toBeat = perspective.ranking().total(rival.getAsInt());
+        if (weightless()) {
+            return perspective.ranking().total(boat) >= toBeat ? new Tie.AtAnyPrice(highest) : new Tie.AtNoPrice();
+        }
         return switch (BreakEven.find(price -> totalAt(boat, price) - toBeat, 0, highest)) {
             case BreakEven.Found(double at) -> new Tie.At(at);
             case BreakEven.AlwaysAbove above -> new Tie.AtAnyPrice(highest);
             case BreakEven.AlwaysBelow below -> new Tie.AtNoPrice();
         };
+    }
+
+    private boolean weightless() {
+        return perspective.share(column) <= 0;
     }
 
     private OptionalInt bestOther(int boat) {

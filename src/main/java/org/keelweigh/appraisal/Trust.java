@@ -19,8 +19,9 @@ import org.keelweigh.shortlist.CandidateData;
  *
  * @param identity what the hull number says
  * @param listing what listing and seller say
+ * @param firm the same without what rests on an assumed price: what is only assumed never rules a boat out
  */
-public record Trust(IdentityCheck identity, ListingAssessment listing) {
+public record Trust(IdentityCheck identity, ListingAssessment listing, ListingAssessment firm) {
 
     private static final int FIRST_RULES = 1972;
 
@@ -33,8 +34,13 @@ public record Trust(IdentityCheck identity, ListingAssessment listing) {
                 Year.of(situation.thisYear()));
         // how low a price is cannot be a sign while both the year and the price new are guesses
         boolean guessed = boat.modelYear().isAssumed() && boat.priceNew().isAssumed();
+        ListingAssessment listing =
+                ListingAssessment.of(data.listing(), data.findings(), guessed ? null : fairPrice, catalogue);
+        boolean known = !boat.modelYear().isAssumed() && !boat.priceNew().isAssumed();
         return new Trust(
-                identity, ListingAssessment.of(data.listing(), data.findings(), guessed ? null : fairPrice, catalogue));
+                identity,
+                listing,
+                known ? listing : ListingAssessment.of(data.listing(), data.findings(), null, catalogue));
     }
 
     /** Reads a plate's state by its code; unknown codes count as not looked. */

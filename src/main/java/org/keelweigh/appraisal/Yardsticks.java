@@ -20,6 +20,7 @@ import org.keelweigh.decision.Criterion;
 import org.keelweigh.decision.Direction;
 import org.keelweigh.decision.ValueFunction;
 import org.keelweigh.decision.Weights;
+import org.keelweigh.decision.weight.SwingWeights;
 import org.keelweigh.shortlist.PersonData;
 
 /** The criteria and the weight sets to start from, as read from {@code criteria.csv} and {@code weight-sets.csv}. */
@@ -174,7 +175,7 @@ public final class Yardsticks {
     /** Turns points into weights; equal ones if every criterion has none. */
     public Weights weights(Map<String, Double> points) {
         boolean nothing = points.values().stream().allMatch(each -> each == 0);
-        return nothing ? Weights.equal(criteria.ids()) : Weights.of(points);
+        return nothing ? Weights.equal(criteria.ids()) : new SwingWeights(points).weights();
     }
 
     private static Yardstick yardstick(Row row) {

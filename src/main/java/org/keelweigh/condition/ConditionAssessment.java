@@ -179,11 +179,13 @@ public record ConditionAssessment(
     }
 
     /**
-     * Tells the whole likely cost of the serious faults that count, for the rule that a boat whose serious repairs take
-     * more than 45 % of its fair price is not worth buying.
+     * Tells the whole likely cost of the boat's own serious faults that count, for the rule that a boat whose serious
+     * repairs take more than 45 % of its price is not worth buying. A missing life jacket or a worn trailer is bought or
+     * left behind, and says nothing about the boat.
      */
     public double seriousRepairsLikely() {
         return repairs.stream()
+                .filter(line -> line.group().hiddenInBoat())
                 .filter(line -> line.expectedShare() > 0 && line.outcome() != Outcome.MINOR)
                 .mapToDouble(line -> line.cost().likely())
                 .sum();

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * present. Signs of one group say much the same, so the strongest of a group counts fully and each further one by the power
  * 0.5: {@code ln odds = ln base odds + Σ_groups (w_strongest + 0.5 Σ_others w)} with {@code w = ln ratio}. A sign that was
  * looked for and not there changes nothing: the table has ratios for presence only. Fraud and theft are reckoned separately.
+ * Where the boat is offered never stops a sale alone: that takes at least one sign against it. A gift has no price to judge.
  * Common practice, no published source.
  *
  * <p>Figures are about signs, never about a person: a verdict speaks of signs that often go with fraud.
@@ -100,9 +101,12 @@ public record ListingAssessment(
                 catalogue.baseRate(facts.seller() == null ? SellerKind.PRIVATE : facts.seller());
         double fraud = chance(base.fraud(), present.values(), ListingSignal::fraudWeight);
         double stolen = chance(base.stolen(), present.values(), ListingSignal::stolenWeight);
-        ListingVerdict verdict = ListingVerdict.of(together(fraud, stolen));
         List<Reason> reasons = reasons(present.values());
-        Optional<Proof> proof = bestProof(base, present, together(fraud, stolen), catalogue);
+        double concern = together(fraud, stolen);
+        ListingVerdict verdict = reasons.stream().anyMatch(Reason::against)
+                ? ListingVerdict.of(concern)
+                : ListingVerdict.withoutSigns(concern);
+        Optional<Proof> proof = bestProof(base, present, concern, catalogue);
         return new ListingAssessment(
                 fraud, stolen, verdict, reasons, proof, share, sentence(fraud, stolen, verdict, reasons));
     }
@@ -223,6 +227,7 @@ public record ListingAssessment(
                 .toList();
         String why = against.isEmpty()
                 ? "No sign here often goes with fraud or theft"
+                        + (verdict.compareTo(ListingVerdict.PAPERS_FIRST) >= 0 ? ", but this way of selling does" : "")
                 : "There are signs that often go with fraud or theft: " + String.join(", and ", against);
         return String.format(
                 Locale.ROOT,

@@ -32,6 +32,14 @@ public enum ListingVerdict implements Coded {
         return concern <= STOP_ABOVE ? PAPERS_FIRST : STOP;
     }
 
+    /**
+     * Tells the verdict where no sign speaks against the sale: however often things go wrong where the boat is offered,
+     * that alone stops nobody.
+     */
+    static ListingVerdict withoutSigns(double concern) {
+        return of(Math.min(concern, STOP_ABOVE));
+    }
+
     @Override
     public String code() {
         return code;

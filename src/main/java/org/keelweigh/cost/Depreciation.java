@@ -122,10 +122,11 @@ public final class Depreciation {
         }
         double hull = value;
         value = step(parts, "what comes with it", value, value + extras(boat, hull));
+        double sound = value;
         double repairs = Math.min(value, modifier("bargain repairs").factor() * boat.likelyRepairs());
         value = step(parts, modifier("bargain repairs").label(), value, value - repairs);
         double spread = curve.sigma() * hull;
-        return new FairPrice(value, Math.max(0, value - spread), value + spread, parts);
+        return new FairPrice(value, Math.max(0, value - spread), value + spread, sound, parts);
     }
 
     /**

@@ -8,9 +8,10 @@ import java.util.List;
  * @param amount the fair price; at least 0
  * @param low one standard deviation below
  * @param high one standard deviation above
+ * @param sound the same before the repairs come off; at least {@code amount}
  * @param parts the steps to it, in order; their amounts add up to {@code amount}
  */
-public record FairPrice(double amount, double low, double high, List<Part> parts) {
+public record FairPrice(double amount, double low, double high, double sound, List<Part> parts) {
 
     public FairPrice {
         parts = List.copyOf(parts);

@@ -37,7 +37,8 @@ public record FitAssessment(
      *
      * @param catalogue rows and tables
      * @param boat the boat
-     * @param aboard who will paddle it; when there are more people than seats, each is taken to go alone
+     * @param aboard who will paddle it; when there are more people than seats, each goes with the heaviest others that have
+     *     a seat
      * @param setting where and how it is used, kept and carried
      * @param in writes the figures of its sentences
      */

@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param pathM metres from car to water
  * @param setupMinutes minutes from car to afloat as timed
  * @param shape how the bottom is shaped
+ * @param gearAssumed whether nobody said the gear's mass, and it is a usual one
  */
 public record Setting(
         @Nullable Double gearKg,
@@ -38,7 +39,8 @@ public record Setting(
         @Nullable Boolean helper,
         @Nullable Double pathM,
         @Nullable Double setupMinutes,
-        @Nullable HullShape shape) {
+        @Nullable HullShape shape,
+        boolean gearAssumed) {
 
     public Setting {
         if (weedLevel != null && (weedLevel < 0 || weedLevel > 3)) {
@@ -53,6 +55,44 @@ public record Setting(
         requireNotNegative("time to set up", setupMinutes, "min");
         requireAbove0("length of the car", carLengthM, "m");
         requireAbove0("speed wanted", wantedKmPerH, "km/h");
+    }
+
+    /** Makes a setting in which nothing is assumed. */
+    public Setting(
+            @Nullable Double gearKg,
+            @Nullable Waters mainWater,
+            @Nullable Waters hardestWater,
+            @Nullable Integer weedLevel,
+            @Nullable Double leastDepthM,
+            @Nullable Double wantedKmPerH,
+            @Nullable Double storeLengthM,
+            @Nullable Boolean elsewhere,
+            @Nullable Double carLengthM,
+            @Nullable Double roofLoadRatio,
+            @Nullable Double barSpreadM,
+            @Nullable Boolean canTow,
+            @Nullable Boolean helper,
+            @Nullable Double pathM,
+            @Nullable Double setupMinutes,
+            @Nullable HullShape shape) {
+        this(
+                gearKg,
+                mainWater,
+                hardestWater,
+                weedLevel,
+                leastDepthM,
+                wantedKmPerH,
+                storeLengthM,
+                elsewhere,
+                carLengthM,
+                roofLoadRatio,
+                barSpreadM,
+                canTow,
+                helper,
+                pathM,
+                setupMinutes,
+                shape,
+                false);
     }
 
     /** Makes a setting of which nothing is known. */

@@ -48,7 +48,7 @@ public record BagCarry(
                         : List.of(reason, "That is too much for two people to carry: look at it on a cart, blown up."),
                 massKg,
                 haulers.stream()
-                        .map(each -> new HaulerAnswer(each, 0, each.restAfterM(0), help))
+                        .map(each -> new HaulerAnswer(each, 0, 0, each.restAfterM(0), help))
                         .toList(),
                 assumptions,
                 CartAnswer.cautions(in));

@@ -17,6 +17,9 @@ record CartJudgement(
     /** Two people together keep up so many times what one does (common practice, no source). */
     static final double TWO_PEOPLE = 1.8;
 
+    /** Beyond twice the limit it does not matter how much; so a kerb that nothing climbs stays a number. */
+    private static final double MOST_EFFORT = 2;
+
     private static final double TALLEST_KERB_ALONE_M = 0.06;
     private static final double STEEPEST_ALONE_RAD = Math.atan(0.12);
     private static final double HEAVIEST_STEEP_ALONE_KG = 45;
@@ -108,6 +111,7 @@ record CartJudgement(
     private static HaulerAnswer answer(Hauler hauler, List<Leg> legs, List<String> shared, FigureWriter in) {
         List<String> help = new ArrayList<>(shared);
         double ratio = 0;
+        double effort = 0;
         double restAfterM = hauler.restAfterM(0);
         for (Leg.Rolled leg : rolled(legs).toList()) {
             double pullN = leg.pullN().likely();
@@ -116,9 +120,20 @@ record CartJudgement(
                 ratio = here;
                 restAfterM = hauler.restAfterM(pullN);
             }
+            effort = Math.max(effort, Math.min(MOST_EFFORT, Math.max(here, atOnce(hauler, leg))));
             help.addAll(tooMuchFor(hauler, leg, here, in));
         }
-        return new HaulerAnswer(hauler, ratio, restAfterM, help);
+        return new HaulerAnswer(hauler, ratio, effort, restAfterM, help);
+    }
+
+    /** What takes a moment's strength, as a share of what this person has for it. */
+    private static double atOnce(Hauler hauler, Leg.Rolled leg) {
+        double shortN = Math.max(leg.startN(), Math.max(leg.holdBackN(), leg.kerbN()));
+        return Math.max(shortN / (Hauler.SHORT_EFFORT * hauler.pullLimitN()), handN(leg) / hauler.handLimitN());
+    }
+
+    private static double handN(Leg.Rolled leg) {
+        return Math.max(Math.abs(leg.up().handN()), Math.abs(leg.down().handN()));
     }
 
     private static List<String> tooMuchFor(Hauler hauler, Leg.Rolled leg, double ratio, FigureWriter in) {
@@ -143,7 +158,7 @@ record CartJudgement(
                     + (Double.isInfinite(leg.kerbN()) ? "more than any pull" : in.force(leg.kerbN()))
                     + "; lift the end over it or go backwards.");
         }
-        double handN = Math.max(Math.abs(leg.up().handN()), Math.abs(leg.down().handN()));
+        double handN = handN(leg);
         if (handN > hauler.handLimitN()) {
             reasons.add(where + "the hand holds " + in.force(handN) + ", more than the " + in.force(hauler.handLimitN())
                     + " that " + hauler.name() + " holds; move the axle.");

@@ -15,6 +15,9 @@ import org.keelweigh.quantity.FigureWriter;
 public final class CartPlanner {
 
     /** Hands at 0.89 m, 60 m, once in two hours. */
+    /** A dearer cart is bought when it saves at least this share of a person's limit: estimate. */
+    private static final double WORTH_PAYING_FOR = 0.1;
+
     private static final PushCapability OCCASIONAL = PushCapability.of(0.89, 60, 1.0 / 120);
 
     private final HaulCatalogue catalogue;
@@ -46,18 +49,22 @@ public final class CartPlanner {
         if (request.cart() != null) {
             return planOn(request, request.cart(), false, haulers, assumed);
         }
-        CartType usual = oneForAll(
+        CartInHand usual = oneForAll(
                         List.of(new NamedRequest(request.boat().kind().label(), request)))
                 .cart()
-                .orElseGet(() -> strongestFor(request));
-        assumed.add("Nobody named the cart; assumed a " + usual.label() + ".");
-        return planOn(request, CartInHand.of(usual), true, haulers, assumed);
+                .map(CartInHand::of)
+                .orElseGet(() -> strongest(leastBad(request)));
+        assumed.add("Nobody named the cart; assumed a " + usual.type().label() + ".");
+        return planOn(request, usual, true, haulers, assumed);
     }
 
     /**
-     * Finds the cheapest kind of cart that serves every boat over its way: it holds the hull, avoids none of the
-     * surfaces, does no harm to it, is sold with the rating needed, and needs no more people than any other kind would
-     * at best. Boats in bags need none.
+     * Finds the kind of cart that serves every boat over its way: it holds the hull, avoids none of the surfaces, does no
+     * harm to it, is sold with the rating needed, and needs no more people than any other kind would at best. Of those it
+     * takes the cheapest that is as easy as the easiest within a tenth of a person's limit. Boats in bags need none.
+     *
+     * <p>So a heavier boat never gets an easier way by more than that tenth: the easiest effort is the least of rising
+     * functions over a set of carts that only shrinks.
      *
      * @param requests the boats with their names; a cart named in a request is left out of account
      */
@@ -69,19 +76,29 @@ public final class CartPlanner {
         }
         List<OneCart.Trial> trials =
                 catalogue.carts().stream().map(cart -> attempt(cart, rolling)).toList();
-        Optional<OneCart.Trial> best = trials.stream()
-                .filter(OneCart.Trial::serves)
-                .min(Comparator.comparingInt(OneCart.Trial::people)
-                        .thenComparingDouble(OneCart.Trial::price)
-                        .thenComparingDouble(OneCart.Trial::worstPullN));
-        return best.map(each -> OneCart.chosen(each, trials, rolling.size(), in))
+        return best(trials)
+                .map(each -> OneCart.chosen(each, trials, rolling.size(), in))
                 .orElseGet(() -> OneCart.none(
                         "No single kind of cart in the catalogue serves every boat over this way.", trials));
+    }
+
+    private static Optional<OneCart.Trial> best(List<OneCart.Trial> trials) {
+        List<OneCart.Trial> serving =
+                trials.stream().filter(OneCart.Trial::serves).toList();
+        int people = serving.stream().mapToInt(OneCart.Trial::people).min().orElse(1);
+        List<OneCart.Trial> fewest =
+                serving.stream().filter(each -> each.people() == people).toList();
+        double easiest =
+                fewest.stream().mapToDouble(OneCart.Trial::effort).min().orElse(0);
+        return fewest.stream()
+                .filter(each -> each.effort() <= easiest + WORTH_PAYING_FOR)
+                .min(Comparator.comparingDouble(OneCart.Trial::price).thenComparingDouble(OneCart.Trial::effort));
     }
 
     private OneCart.Trial attempt(CartType cart, List<NamedRequest> rolling) {
         List<String> against = new ArrayList<>();
         int people = 1;
+        double effort = 0;
         double worstPullN = 0;
         double neededKg = 0;
         for (NamedRequest each : rolling) {
@@ -91,6 +108,7 @@ public final class CartPlanner {
                 continue;
             }
             CartPlan plan = trial(cart, each.request());
+            effort = Math.max(effort, effort(plan));
             worstPullN = Math.max(worstPullN, plan.worstPullN());
             neededKg = Math.max(neededKg, plan.neededRatingKg());
             people = Math.max(people, plan.verdict() == CartVerdict.ONE_PERSON ? 1 : 2);
@@ -98,13 +116,20 @@ public final class CartPlanner {
                 against.add(each.name() + ": " + plan.reasons().getFirst());
             }
         }
-        return new OneCart.Trial(cart, people, worstPullN, neededKg, against);
+        return new OneCart.Trial(cart, people, effort, worstPullN, neededKg, against);
+    }
+
+    private static double effort(CartPlan plan) {
+        return plan.haulers().stream().mapToDouble(HaulerAnswer::effort).min().orElseThrow();
     }
 
     private CartPlan trial(CartType cart, CartRequest request) {
         List<String> ignored = new ArrayList<>();
-        CartInHand strongest = new CartInHand(cart, cart.ratedKg().high(), true, null);
-        return planOn(request, strongest, false, haulers(request, ignored), ignored);
+        return planOn(request, strongest(cart), false, haulers(request, ignored), ignored);
+    }
+
+    private static CartInHand strongest(CartType cart) {
+        return new CartInHand(cart, cart.ratedKg().high(), true, null);
     }
 
     private Optional<String> unfit(CartType cart, NamedRequest each) {
@@ -126,12 +151,22 @@ public final class CartPlanner {
                         + ground.surface().label() + ".");
     }
 
-    private CartType strongestFor(CartRequest request) {
-        return catalogue.carts().stream()
+    /** Where no cart serves, the one that is sold strongest stands in, of those that fit hull and ground if there are any. */
+    private CartType leastBad(CartRequest request) {
+        NamedRequest named = new NamedRequest(request.boat().kind().label(), request);
+        Comparator<CartType> weakest =
+                Comparator.comparingDouble(each -> each.ratedKg().high());
+        Comparator<CartType> hardest = Comparator.comparingDouble(each -> -effort(trial(each, request)));
+        List<CartType> holding = catalogue.carts().stream()
                 .filter(each -> each.fits().contains(request.boat().kind()))
-                .max(Comparator.comparingDouble(each -> each.ratedKg().likely()))
-                .orElseThrow(() -> new IllegalArgumentException("No cart of the catalogue holds a "
-                        + request.boat().kind().label()));
+                .toList();
+        List<CartType> fit =
+                holding.stream().filter(each -> unfit(each, named).isEmpty()).toList();
+        return (fit.isEmpty() ? holding : fit)
+                .stream()
+                        .max(weakest.thenComparing(hardest))
+                        .orElseThrow(() -> new IllegalArgumentException("No cart of the catalogue holds a "
+                                + request.boat().kind().label()));
     }
 
     private CartPlan planOn(

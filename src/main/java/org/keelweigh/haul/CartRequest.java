@@ -10,7 +10,7 @@ import org.keelweigh.boat.Boat;
  * @param boat the boat
  * @param rigged whether seat, drive and battery stay aboard on the cart
  * @param gearKg gear left aboard on the cart, kilograms, 0 or more
- * @param cart the cart; {@code null} lets the cheapest that serves be assumed
+ * @param cart the cart; {@code null} lets the best one be assumed, see {@link CartPlanner#oneForAll}
  * @param stretches the way; empty means nobody said
  * @param haulers who is there; empty means nobody said, and one average adult is assumed
  * @param rollsInflatable whether an inflatable goes on a cart, blown up, instead of in its bag

@@ -22,11 +22,13 @@ public record OneCart(Optional<CartType> cart, String reason, List<Trial> trials
      *
      * @param cart the kind
      * @param people how many people the most demanding boat takes
+     * @param effort how hard it is for whoever finds it easiest, under the most demanding boat, see {@link HaulerAnswer}
      * @param worstPullN the greatest steady pull, newtons
      * @param neededRatingKg rating it has to have for the most demanding boat it holds, kilograms
      * @param against what stands against it, as sentences; empty when it serves
      */
-    public record Trial(CartType cart, int people, double worstPullN, double neededRatingKg, List<String> against) {
+    public record Trial(
+            CartType cart, int people, double effort, double worstPullN, double neededRatingKg, List<String> against) {
 
         public Trial {
             against = List.copyOf(against);
@@ -56,7 +58,7 @@ public record OneCart(Optional<CartType> cart, String reason, List<Trial> trials
         String whom = boats == 1 ? "this boat" : "all " + boats + " boats that roll";
         String effort = best.people() == 1 ? "with one person" : "with two people";
         String reason = "A " + best.cart().label() + " serves " + whom + " " + effort
-                + " and is the cheapest kind that does, about "
+                + ", and no cheaper kind is as easy to pull, give or take a tenth of the limit: about "
                 + Math.round(best.price()) + " USD, if it is rated for at least "
                 + in.mass(best.neededRatingKg()) + ": the greatest steady pull is "
                 + in.force(best.worstPullN()) + ".";

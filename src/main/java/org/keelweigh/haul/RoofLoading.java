@@ -20,6 +20,8 @@ import org.keelweigh.quantity.FigureWriter;
  * @param twoPeople the heavier end with a second person
  * @param firstEnd the bow, stern on the ground
  * @param secondEnd the stern, hull on the rear bar
+ * @param aidedRatio the second end's load divided by what the person lifts where a loading aid keeps the hands: the limit at
+ *     bar height times the guide's greatest value over its value there
  * @param advice what to do, as a sentence
  * @param assumptions what was assumed, as sentences
  * @param cautions what to keep in mind, as sentences
@@ -31,6 +33,7 @@ public record RoofLoading(
         RoofLift twoPeople,
         RoofLift firstEnd,
         RoofLift secondEnd,
+        double aidedRatio,
         String advice,
         List<String> assumptions,
         List<String> cautions) {
@@ -103,6 +106,7 @@ public record RoofLoading(
                 shared,
                 bow,
                 stern,
+                stern.liftRatio() / relief(lifter, barsM, guide),
                 advice(lifter, whole, shared, worse(bow, stern), in),
                 assumed,
                 cautions(recommendedKg, in));
@@ -110,10 +114,14 @@ public record RoofLoading(
 
     /**
      * Tells the lift ratio that boats are compared by: the second end's load divided by the person's limit, the trade's
-     * yardstick for loading alone. The verdict is by the heavier of both ends, which is the first.
+     * yardstick for loading alone. The verdict is by the heavier of both ends, which is the first. Where the second end alone
+     * is "do not try" already, as above the reach of the equation, the ratio is at least {@link RoofLift#MOST_RATIO}: the
+     * comparison never calls easy what the verdict forbids.
      */
     public double liftRatio() {
-        return secondEnd.liftRatio();
+        return secondEnd.band() == LiftBand.NO
+                ? Math.max(RoofLift.MOST_RATIO, secondEnd.liftRatio())
+                : secondEnd.liftRatio();
     }
 
     /** Tells how hard it is alone, one end at a time: the worse of both lifts. */
@@ -154,15 +162,26 @@ public record RoofLoading(
         if (lifter.testedKg() != null) {
             return lifter.testedKg();
         }
-        LifterKind kind = lifter.kind() == null ? LifterKind.WOMEN : lifter.kind();
-        double heightM = lifter.heightM() == null ? USUAL_BODY_HEIGHT_M : lifter.heightM();
-        LiftLimits.Zone zone = guide.zone(heightM, barsM);
-        double limitKg = guide.comfortKg(kind, heightM, barsM);
+        LifterKind kind = kind(lifter);
+        LiftLimits.Zone zone = guide.zone(heightM(lifter), barsM);
+        double limitKg = guide.comfortUpToKg(kind, heightM(lifter), barsM);
         assumed.add(lifter.name() + " has tested no limit; a guide value of " + in.mass(limitKg) + " ("
                 + zone.label() + ", " + kind.label()
                 + ") stands in. Lift a weighed water container to that height three "
                 + "times to know better.");
         return limitKg;
+    }
+
+    private static double relief(Lifter lifter, double barsM, LiftLimits guide) {
+        return guide.mostComfortKg(kind(lifter)) / guide.comfortUpToKg(kind(lifter), heightM(lifter), barsM);
+    }
+
+    private static LifterKind kind(Lifter lifter) {
+        return lifter.kind() == null ? LifterKind.WOMEN : lifter.kind();
+    }
+
+    private static double heightM(Lifter lifter) {
+        return lifter.heightM() == null ? USUAL_BODY_HEIGHT_M : lifter.heightM();
     }
 
     private static String advice(Lifter lifter, RoofLift whole, RoofLift shared, RoofLift end, FigureWriter in) {

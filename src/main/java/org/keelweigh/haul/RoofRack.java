@@ -72,7 +72,7 @@ public record RoofRack(
         }
         OptionalDouble ratio =
                 limit.isPresent() ? OptionalDouble.of(loadKg / limit.getAsDouble()) : OptionalDouble.empty();
-        ratio.ifPresent(value -> warnOfLoad(value, loadKg, limit.getAsDouble(), warnings, in));
+        ratio.ifPresent(value -> warnOfLoad(value, boat.strippedMassKg(), loadKg, limit.getAsDouble(), warnings, in));
         OptionalDouble spread = spread(boat, car, warnings, unknown, in);
         Overhang overhang = Overhang.of(boat, car);
         overhang.warn(rule, warnings, unknown, in);
@@ -102,10 +102,11 @@ public record RoofRack(
     }
 
     private static void warnOfLoad(
-            double ratio, double loadKg, double limitKg, List<String> warnings, FigureWriter in) {
+            double ratio, double boatKg, double loadKg, double limitKg, List<String> warnings, FigureWriter in) {
         if (ratio > 1) {
             warnings.add("Boat, bars and cradles weigh " + in.mass(loadKg) + ", more than the " + in.mass(limitKg)
-                    + " allowed: strip the boat further or take a trailer.");
+                    + " allowed: strip the boat further or take a trailer. "
+                    + Trailer.usualUnder(boatKg).placing(in));
         } else if (ratio > 0.9) {
             warnings.add("Boat, bars and cradles use " + in.ratio(ratio) + " of the limit: weigh them.");
         }
@@ -151,6 +152,8 @@ public record RoofRack(
         advice.add(
                 "Two cam straps " + in.small(0.025) + " wide, one twist in each against humming, pulled tight by hand"
                         + (crushable(boat) ? "; no ratchets, they crush this hull." : "."));
+        advice.add("In hard braking straps and lines have to hold " + in.force(RoadLoad.brakingN(boat.strippedMassKg()))
+                + " forward.");
         advice.add("Bow and stern lines to bolted loops above " + in.speed(LINES_FROM_M_PER_S)
                 + " and in gusts; check all after " + in.way(10_000) + ".");
         advice.add(

@@ -16,12 +16,30 @@ public record Trailer(double massKg, double couplerToAxleM, double centreAheadM)
     /** The upper end of it. */
     public static final double MOST_SHARE = 0.15;
 
+    /** A light boat trailer and its way from coupler to axle: estimates. */
+    private static final double USUAL_KG = 100;
+
+    private static final double USUAL_COUPLER_M = 3;
+
     public Trailer {
         if (!(massKg > 0) || !(couplerToAxleM > 0) || !Double.isFinite(massKg + couplerToAxleM + centreAheadM)) {
             throw new IllegalArgumentException(
                     "Mass (kg) and coupler distance (m) must be above 0 and the centre finite, " + "but are " + massKg
                             + ", " + couplerToAxleM + ", " + centreAheadM);
         }
+    }
+
+    /** Makes a light boat trailer of the usual size under a boat, kilograms, balanced over its axle. */
+    public static Trailer usualUnder(double boatKg) {
+        return new Trailer(USUAL_KG + boatKg, USUAL_COUPLER_M, 0);
+    }
+
+    /** Tells where to put the load so that the hitch carries what is usual, as a sentence. */
+    public String placing(FigureWriter in) {
+        return "On a trailer of about " + in.mass(USUAL_KG) + " the whole should balance "
+                + in.length(centreForShareM(LEAST_SHARE)) + " to " + in.length(centreForShareM(MOST_SHARE))
+                + " ahead of the axle: then " + in.mass(LEAST_SHARE * massKg) + " to " + in.mass(MOST_SHARE * massKg)
+                + " rest on the hitch. Never more than hitch and car allow: read their plates.";
     }
 
     /** Tells the load on the hitch, {@code m·d/T}, kilograms. */
@@ -37,19 +55,5 @@ public record Trailer(double massKg, double couplerToAxleM, double centreAheadM)
     /** Tells how far ahead of the axle the centre must lie for a share of the load on the hitch, metres. */
     public double centreForShareM(double share) {
         return share * couplerToAxleM;
-    }
-
-    /** Tells what to do about the load on the hitch, as a sentence. */
-    public String advice(FigureWriter in) {
-        String now = in.mass(Math.max(0, tongueKg())) + ", " + in.percent(tongueShare()) + ", rests on the hitch";
-        String manual = " Never more than hitch and car allow: read their plates.";
-        if (tongueShare() < LEAST_SHARE) {
-            return now
-                    + ": too little makes a trailer sway; 10 to 15 % is usual, 5 to 10 % for light boat trailers in "
-                    + "some countries. Move the boat forward." + manual;
-        }
-        return tongueShare() > MOST_SHARE
-                ? now + ": more than the usual 10 to 15 %. Move the boat back." + manual
-                : now + ", within the usual 10 to 15 %." + manual;
     }
 }

@@ -57,8 +57,8 @@ class PriceTiesTests {
                 Samples.priced("Slow", BoatKind.SIT_ON_TOP, 900));
 
         assertThat(ties(measured).getFirst().tie()).get().isInstanceOf(Tie.AtAnyPrice.class);
-        assertThat(ties(measured).getFirst().sentence()).contains("stays ahead");
+        assertThat(ties(measured).getFirst().sentence()).startsWith("Cost has no weight here");
         assertThat(ties(measured).getLast().tie()).get().isInstanceOf(Tie.AtNoPrice.class);
-        assertThat(ties(measured).getLast().sentence()).contains("as a gift");
+        assertThat(ties(measured).getLast().sentence()).startsWith("Cost has no weight here");
     }
 }

@@ -34,7 +34,7 @@ class RepairSurpriseTests {
         for (int w = 0; w < repairs.length; w++) {
             repairs[w] = futures.hiddenRepairs(w);
         }
-        return BoatFutures.repairSurprise(repairs);
+        return RepairSurprise.of(repairs).amount();
     }
 
     private static double spread(double[] values) {

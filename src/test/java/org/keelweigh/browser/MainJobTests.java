@@ -25,7 +25,7 @@ class MainJobTests extends Journey {
         String leader = leader(page);
         assertThat(answer(page)).contains(leader + " leads").contains(" points more than ");
 
-        giveAllForHauling(page, "Wren");
+        giveAllForSteadiness(page, "Wren");
         reads(page.locator("#answer h2"), GREEN + " leads");
         assertThat(leader).isNotEqualTo(GREEN);
 
@@ -54,10 +54,10 @@ class MainJobTests extends Journey {
     }
 
     /** Moves one slider to its end while looking through one person's eyes, which saves it for that person. */
-    private static void giveAllForHauling(Page page, String person) {
+    private static void giveAllForSteadiness(Page page, String person) {
         page.getByTestId("perspective").getByText(person).click();
         reads(page.locator("#answer"), "to " + person);
-        Locator slider = page.getByTestId("slider-haul").locator("input");
+        Locator slider = page.getByTestId("slider-stability").locator("input");
         slider.focus();
         slider.press("End");
     }

@@ -193,21 +193,57 @@ class FitAssessmentTests {
     }
 
     @Test
-    void rulesOutByLiftOnlyWhereNobodyHelps() {
-        Aboard weak = new Aboard(alder(null), 1.6, 0.9, Map.of());
-        Setting alone = new Setting(
-                null, null, null, null, null, null, null, null, null, null, null, null, false, null, null, null);
-        assertThat(FitAssessment.of(CATALOGUE, ExampleBoats.SIT_ON_TOP, List.of(weak), alone, METRIC)
-                        .people()
-                        .getFirst()
-                        .dealBreakers())
-                .singleElement()
-                .satisfies(score -> assertThat(score.row().id()).isEqualTo("alone-lift"));
-        assertThat(FitAssessment.of(CATALOGUE, ExampleBoats.SIT_ON_TOP, List.of(weak), Setting.unknown(), METRIC)
+    void rulesOutNobodyByWhatWasOnlyAssumedAboutThem() {
+        // 128 kg in a boat rated for 136 uses 94 %; 86 cm of beam is far too narrow for somebody of 150 kg who stands
+        Paddler heavy = new Paddler("Robin", 128.0, null, null, null, true, false);
+        Paddler standing = new Paddler("Robin", 150.0, null, null, PaddlingUse.STAND, false, true);
+
+        assertThat(assess(ExampleBoats.SIT_ON_TOP, Setting.unknown(), heavy)
                         .people()
                         .getFirst()
                         .dealBreakers())
                 .isEmpty();
+        assertThat(assess(ExampleBoats.PROPELLER, Setting.unknown(), standing)
+                        .people()
+                        .getFirst()
+                        .scored("stability")
+                        .orElseThrow()
+                        .dealBreaker())
+                .isEmpty();
+    }
+
+    @Test
+    void rulesOutByTheKnownPartOfALoadAlone() {
+        Paddler known = new Paddler("Robin", 128.0, null, null, null);
+        Paddler assumed = new Paddler("Kim", 78.0, null, null, null, true, false);
+
+        assertThat(assess(ExampleBoats.CANOE, Setting.unknown(), known, assumed)
+                        .people()
+                        .getFirst()
+                        .dealBreakers())
+                .isEmpty();
+        assertThat(assess(ExampleBoats.SIT_ON_TOP, setting(0.0, null, null), known, assumed)
+                        .people()
+                        .getFirst()
+                        .dealBreakers())
+                .hasSize(1);
+    }
+
+    @Test
+    void isNeverLightenedByOneMorePerson() {
+        // two seats: 128 and 84 kg go together, whoever else would like to come
+        Paddler robin = new Paddler("Robin", 128.0, null, null, null);
+        Paddler wren = new Paddler("Wren", 84.0, null, null, null);
+        Paddler alder = new Paddler("Alder", 58.0, null, null, null);
+        Setting none = Setting.unknown();
+
+        FitAssessment two = assess(ExampleBoats.CANOE, none, robin, wren);
+        FitAssessment three = assess(ExampleBoats.CANOE, none, robin, wren, alder);
+
+        assertThat(three.people().getFirst().aboardKg()).hasValue(212);
+        assertThat(three.people().getFirst().aboardKg())
+                .isEqualTo(two.people().getFirst().aboardKg());
+        assertThat(three.people().getLast().aboardKg()).hasValue(186);
     }
 
     @Test

@@ -31,21 +31,4 @@ public record SwingWeights(Map<String, Double> points) {
     public Weights weights() {
         return Weights.of(points);
     }
-
-    /**
-     * Carries weights over to a changed range, so that a natural unit of the measure keeps its worth: the weight of the
-     * criterion grows with the stretch, then all shares are normalised again.
-     *
-     * @param stretch the step from the worst to the best end of the new range, as a multiple of the old step, both
-     *     measured on one value scale that covers both; above 0
-     * @throws IllegalArgumentException for an unknown criterion or a stretch that is not positive
-     */
-    public static Weights afterRangeChange(Weights weights, String criterion, double stretch) {
-        if (!(stretch > 0 && stretch < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException("The stretch of a range must be above 0 and finite, but is " + stretch);
-        }
-        Map<String, Double> raw = weights.asMap();
-        raw.put(criterion, weights.share(criterion) * stretch);
-        return Weights.of(raw);
-    }
 }
