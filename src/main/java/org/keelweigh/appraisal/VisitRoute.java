@@ -9,6 +9,7 @@ import java.util.function.Predicate;
 import org.keelweigh.condition.Check;
 import org.keelweigh.condition.ConditionAssessment;
 import org.keelweigh.condition.NextCheck;
+import org.keelweigh.shortlist.VisitOrder;
 
 /**
  * The checks of a visit in the order to make them; the one place that decides it. What a check is worth comes from {@link

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +26,8 @@ final class DocumentSchema {
     private static final String SHIPPED = "/schema/shortlist.schema.json";
     private static final Pattern UUID =
             Pattern.compile("[0-9a-fA-F]{8}-[0-9a-fA-F]{4}-[0-9a-fA-F]{4}-[0-9a-fA-F]{4}-[0-9a-fA-F]{12}");
+    private static final Instant FIRST_MOMENT = Instant.parse("1970-01-01T00:00:00Z");
+    private static final Instant LAST_MOMENT = Instant.parse("2200-01-01T00:00:00Z");
     private static final int LONGEST_KEY = 80;
     private static final int ENOUGH_PROBLEMS = 200;
 
@@ -161,12 +165,22 @@ final class DocumentSchema {
                         path,
                         "The text has " + text.codePointCount(0, text.length()) + " characters; at most " + most
                                 + " can be kept.");
-            } else if ("uuid".equals(schema.path("format").asString(""))
-                    && !UUID.matcher(text).matches()) {
+            } else {
+                format(path, text, schema.path("format").asString(""));
+            }
+        }
+
+        private void format(String path, String text, String format) {
+            if (format.equals("uuid") && !UUID.matcher(text).matches()) {
                 shape(
                         path,
                         "\"" + Words.brief(text)
                                 + "\" is not an identifier such as 6f1c2a30-5b7d-4e89-9a01-23456789abcd.");
+            } else if (format.equals("date-time") && !isMoment(text)) {
+                shape(
+                        path,
+                        "\"" + Words.brief(text)
+                                + "\" is not a moment between 1970 and 2200 such as 2026-04-01T10:15:30Z.");
             }
         }
 
@@ -191,6 +205,15 @@ final class DocumentSchema {
 
         private void range(String path, String sentence) {
             range.add(new ImportProblem(path, document.line(path), sentence));
+        }
+    }
+
+    private static boolean isMoment(String text) {
+        try {
+            Instant moment = Instant.parse(text);
+            return !moment.isBefore(FIRST_MOMENT) && moment.isBefore(LAST_MOMENT);
+        } catch (DateTimeParseException e) {
+            return false;
         }
     }
 

@@ -10,6 +10,8 @@ import org.keelweigh.shortlist.CandidateId;
 import org.keelweigh.shortlist.PersonId;
 import org.keelweigh.shortlist.ShortlistEditing;
 import org.keelweigh.shortlist.ShortlistId;
+import org.keelweigh.shortlist.VisitBook;
+import org.keelweigh.shortlist.VisitNotes;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -19,9 +21,11 @@ import org.springframework.transaction.annotation.Transactional;
 public class ImportService {
 
     private final ShortlistEditing editing;
+    private final VisitBook book;
 
-    ImportService(ShortlistEditing editing) {
+    ImportService(ShortlistEditing editing, VisitBook book) {
         this.editing = editing;
+        this.book = book;
     }
 
     /** Stores a document, under its own identifiers where nobody has used them and under fresh ones elsewhere. */
@@ -45,9 +49,19 @@ public class ImportService {
         }
         for (ShortlistDocument.CandidatePart candidate : document.candidates()) {
             CandidateData data = renamed(candidate.data(), people);
-            editing.addAs(new CandidateId(free(candidate.id(), copy)), shortlist, data, who);
+            CandidateId boat = new CandidateId(free(candidate.id(), copy));
+            editing.addAs(boat, shortlist, data, who);
+            note(boat, candidate.visit(), who);
         }
         return shortlist;
+    }
+
+    /** Writes down what was noted about a visit to a boat that has no notes yet. */
+    void note(CandidateId boat, VisitNotes notes, String who) {
+        if (!notes.equals(VisitNotes.none())) {
+            book.save(boat, VisitNotes.none(), notes, who);
+            book.move(boat, before -> notes);
+        }
     }
 
     private UUID free(UUID id, boolean copy) {

@@ -13,7 +13,7 @@ import org.keelweigh.shortlist.VisitNotes;
  * @param format always {@link #FORMAT}
  * @param formatVersion always {@link #VERSION}
  * @param photos the photos in their order
- * @param visits the notes of the visits
+ * @param visits the notes of the visits in archives of old; now they stand in the document
  */
 record PictureIndex(String format, int formatVersion, List<PhotoPart> photos, List<VisitPart> visits) {
 

@@ -2,6 +2,7 @@ package org.keelweigh.exchange;
 
 import java.util.List;
 import java.util.UUID;
+import java.util.function.Function;
 import org.keelweigh.shortlist.Candidate;
 import org.keelweigh.shortlist.CandidateData;
 import org.keelweigh.shortlist.CandidateId;
@@ -12,6 +13,7 @@ import org.keelweigh.shortlist.PersonId;
 import org.keelweigh.shortlist.Shortlist;
 import org.keelweigh.shortlist.ShortlistData;
 import org.keelweigh.shortlist.ShortlistId;
+import org.keelweigh.shortlist.VisitNotes;
 
 /**
  * A whole shortlist as it stands in a file. The form is described in {@code docs/data-format.md} and, for programs, in
@@ -33,8 +35,8 @@ public record ShortlistDocument(
     /** The name by which a file says what it is. */
     public static final String FORMAT = "keelweigh-shortlist";
 
-    /** The version that is written; every version up to this one can be read. */
-    public static final int VERSION = 1;
+    /** The version that is written; every version up to this one can be read. Version 2 added the notes of visits. */
+    public static final int VERSION = 2;
 
     public ShortlistDocument {
         people = List.copyOf(people);
@@ -62,11 +64,16 @@ public record ShortlistDocument(
      *
      * @param id which candidate
      * @param data what people typed
+     * @param visit what they wrote down about a visit to it
      */
-    public record CandidatePart(UUID id, CandidateData data) {}
+    public record CandidatePart(UUID id, CandidateData data, VisitNotes visit) {}
 
-    /** Makes the document of what is stored. */
-    public static ShortlistDocument of(Facts facts) {
+    /**
+     * Makes the document of what is stored.
+     *
+     * @param visits tells the notes of the visit to a boat
+     */
+    public static ShortlistDocument of(Facts facts, Function<CandidateId, VisitNotes> visits) {
         return new ShortlistDocument(
                 FORMAT,
                 VERSION,
@@ -76,7 +83,7 @@ public record ShortlistDocument(
                         .map(person -> new PersonPart(person.id().value(), person.data()))
                         .toList(),
                 facts.candidates().stream()
-                        .map(boat -> new CandidatePart(boat.id().value(), boat.data()))
+                        .map(boat -> new CandidatePart(boat.id().value(), boat.data(), visits.apply(boat.id())))
                         .toList());
     }
 

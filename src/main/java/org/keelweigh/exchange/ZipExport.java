@@ -15,7 +15,6 @@ import org.keelweigh.shortlist.Photo;
 import org.keelweigh.shortlist.PhotoAlbum;
 import org.keelweigh.shortlist.PhotoId;
 import org.keelweigh.shortlist.VisitBook;
-import org.keelweigh.shortlist.VisitNotes;
 import org.springframework.stereotype.Service;
 
 /** Writes a shortlist with its photos and the notes of its visits as one archive that {@link ZipImport} reads back. */
@@ -30,10 +29,15 @@ public class ZipExport {
         this.book = book;
     }
 
+    /** Writes the shortlist's document alone: all but the photos. */
+    public byte[] document(Facts facts) {
+        return ShortlistExport.of(facts, book::notes).getBytes(StandardCharsets.UTF_8);
+    }
+
     /** Writes the archive photo by photo, so that they need not all be in memory. */
     public void write(Facts facts, OutputStream out) throws IOException {
         ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8);
-        put(zip, ZipContents.SHORTLIST, ShortlistExport.of(facts).getBytes(StandardCharsets.UTF_8));
+        put(zip, ZipContents.SHORTLIST, document(facts));
         PictureIndex index = index(facts);
         put(zip, ZipContents.INDEX, Documents.tree(index).toPrettyString().getBytes(StandardCharsets.UTF_8));
         for (PictureIndex.PhotoPart photo : index.photos()) {
@@ -47,17 +51,12 @@ public class ZipExport {
 
     private PictureIndex index(Facts facts) {
         List<PictureIndex.PhotoPart> photos = new ArrayList<>();
-        List<PictureIndex.VisitPart> visits = new ArrayList<>();
         for (Candidate boat : facts.candidates()) {
             for (Photo photo : album.photos(boat.id())) {
                 photos.add(PictureIndex.PhotoPart.of(photo));
             }
-            VisitNotes notes = book.notes(boat.id());
-            if (!notes.equals(VisitNotes.none())) {
-                visits.add(new PictureIndex.VisitPart(boat.id().value(), notes));
-            }
         }
-        return new PictureIndex(PictureIndex.FORMAT, PictureIndex.VERSION, photos, visits);
+        return new PictureIndex(PictureIndex.FORMAT, PictureIndex.VERSION, photos, List.of());
     }
 
     private static void put(ZipOutputStream zip, String name, byte[] bytes) throws IOException {

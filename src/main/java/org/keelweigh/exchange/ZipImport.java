@@ -16,7 +16,6 @@ import org.keelweigh.shortlist.Documents;
 import org.keelweigh.shortlist.PhotoAlbum;
 import org.keelweigh.shortlist.ShortlistEditing;
 import org.keelweigh.shortlist.ShortlistId;
-import org.keelweigh.shortlist.VisitBook;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import tools.jackson.core.JacksonException;
@@ -38,14 +37,12 @@ public class ZipImport {
     private final ShortlistImport reader;
     private final ImportService store;
     private final PhotoAlbum album;
-    private final VisitBook book;
 
-    ZipImport(ShortlistEditing editing, ShortlistImport reader, ImportService store, PhotoAlbum album, VisitBook book) {
+    ZipImport(ShortlistEditing editing, ShortlistImport reader, ImportService store, PhotoAlbum album) {
         this.editing = editing;
         this.reader = reader;
         this.store = store;
         this.album = album;
-        this.book = book;
     }
 
     /** What came of an import. */
@@ -110,7 +107,7 @@ public class ZipImport {
                     pictures.get(i),
                     who);
         }
-        index.visits().forEach(visit -> book.change(boats.get(visit.candidate()), before -> visit.notes()));
+        index.visits().forEach(visit -> store.note(boats.get(visit.candidate()), visit.notes(), who));
         return new Outcome.Stored(shortlist, pictures.size());
     }
 

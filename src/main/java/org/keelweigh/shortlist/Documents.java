@@ -85,6 +85,7 @@ public final class Documents {
         coded(module, UnitSystem.class);
         coded(module, StoragePlace.class);
         coded(module, Certainty.class);
+        coded(module, VisitOrder.class);
         return module;
     }
 

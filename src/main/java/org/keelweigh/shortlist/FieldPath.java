@@ -72,6 +72,11 @@ public record FieldPath(String path) {
         return (D) Documents.read(root, document.getClass());
     }
 
+    /** Tells {@code to} with this field as it is in {@code from}. */
+    public <D> D copied(D from, D to) {
+        return with(to, node(from).orElse(null));
+    }
+
     private static JsonNode inner(JsonNode at, String step) {
         if (at instanceof ArrayNode array) {
             int place = Integer.parseInt(step);

@@ -40,6 +40,13 @@ public final class FieldWords {
             entry("trip.cart.owned", "own cart"),
             entry("haulLimitN", "pulling limit"),
             entry("liftLimitKg", "lifting limit"),
+            entry("visit.startedAt", "start of the visit"),
+            entry("visit.minutes", "minutes of the visit"),
+            entry("visit.place", "place of the visit"),
+            entry("visit.present", "who was there"),
+            entry("visit.seller", "seller's name"),
+            entry("visit.buyer", "buyer's name"),
+            entry("visit.included", "what goes with the boat"),
             entry("weights", "points of what matters"),
             entry("weightSet", "starting points"));
 
@@ -50,7 +57,8 @@ public final class FieldWords {
             "listing.included.", "comes with %s",
             "liftedRulings.", "ruling “%s” lifted",
             "liking.", "liking of %s",
-            "weights.", "points for %s");
+            "weights.", "points for %s",
+            "visit.answers.", "answer to “%s”");
 
     private static final List<String> UNITS = List.of("M", "Kg", "N");
     private static final Pattern HUMP = Pattern.compile("(?=[A-Z])");

@@ -8,7 +8,8 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What people wrote down about a visit besides the findings; {@code null} means nobody said.
+ * What people wrote down about a visit besides the findings, and where they are on their way round the boat; {@code null}
+ * means nobody said.
  *
  * @param startedAt when the walk around the boat began
  * @param minutes the minutes they gave themselves
@@ -18,8 +19,10 @@ import org.jspecify.annotations.Nullable;
  * @param buyer the buyer's name
  * @param included what goes with the boat, in their own words
  * @param agreedPrice what was agreed, in the shortlist's currency
- * @param skipped checks put off, by their ids
  * @param answers the seller's answers: question id to words
+ * @param order in which order the checks are made
+ * @param at the check that is open, by its id
+ * @param skipped checks put off, by their ids
  */
 public record VisitNotes(
         @Nullable Instant startedAt,
@@ -30,8 +33,10 @@ public record VisitNotes(
         @Nullable String buyer,
         @Nullable String included,
         @Nullable Double agreedPrice,
-        List<String> skipped,
-        SortedMap<String, String> answers) {
+        SortedMap<String, String> answers,
+        @Nullable VisitOrder order,
+        @Nullable String at,
+        List<String> skipped) {
 
     public VisitNotes {
         skipped = List.copyOf(skipped);
@@ -40,46 +45,46 @@ public record VisitNotes(
 
     /** Makes notes in which nothing is written. */
     public static VisitNotes none() {
-        return new VisitNotes(null, null, null, null, null, null, null, null, List.of(), new TreeMap<>());
+        return new VisitNotes(
+                null, null, null, null, null, null, null, null, new TreeMap<>(), null, null, List.of());
     }
 
     /** Tells the same begun at a moment with minutes to go. */
-    public VisitNotes begun(Instant at, int forMinutes) {
-        return new VisitNotes(at, forMinutes, place, present, seller, buyer, included, agreedPrice, skipped, answers);
-    }
-
-    /** Tells the same with other minutes to go. */
-    public VisitNotes forMinutes(int forMinutes) {
+    public VisitNotes begun(Instant moment, int forMinutes) {
         return new VisitNotes(
-                startedAt, forMinutes, place, present, seller, buyer, included, agreedPrice, skipped, answers);
+                moment,
+                forMinutes,
+                place,
+                present,
+                seller,
+                buyer,
+                included,
+                agreedPrice,
+                answers,
+                order,
+                at,
+                skipped);
     }
 
-    /** Tells the same with other checks put off. */
-    public VisitNotes withSkipped(List<String> checks) {
+    /** Tells the same on another way round the boat. */
+    public VisitNotes onTheWay(@Nullable VisitOrder by, @Nullable String open, List<String> putOff) {
         return new VisitNotes(
-                startedAt, minutes, place, present, seller, buyer, included, agreedPrice, checks, answers);
+                startedAt,
+                minutes,
+                place,
+                present,
+                seller,
+                buyer,
+                included,
+                agreedPrice,
+                answers,
+                by,
+                open,
+                putOff);
     }
 
-    /** Tells the same with other words about place and people. */
-    public VisitNotes withPeople(
-            @Nullable String where, @Nullable String who, @Nullable String selling, @Nullable String buying) {
-        return new VisitNotes(startedAt, minutes, where, who, selling, buying, included, agreedPrice, skipped, answers);
-    }
-
-    /** Tells the same with other terms of the sale. */
-    public VisitNotes withTerms(@Nullable String with, @Nullable Double price) {
-        return new VisitNotes(startedAt, minutes, place, present, seller, buyer, with, price, skipped, answers);
-    }
-
-    /** Tells the same with an answer of the seller, or without one when it is blank. */
-    public VisitNotes withAnswer(String question, String answer) {
-        SortedMap<String, String> others = new TreeMap<>(answers);
-        if (answer.isBlank()) {
-            others.remove(question);
-        } else {
-            others.put(question, answer.strip());
-        }
-        return new VisitNotes(
-                startedAt, minutes, place, present, seller, buyer, included, agreedPrice, skipped, others);
+    /** Tells the same on the way round the boat that other notes tell. */
+    VisitNotes onTheWayOf(VisitNotes other) {
+        return onTheWay(other.order, other.at, other.skipped);
     }
 }

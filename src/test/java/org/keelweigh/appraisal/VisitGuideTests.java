@@ -16,6 +16,7 @@ import org.keelweigh.condition.SellerQuestion;
 import org.keelweigh.condition.Zone;
 import org.keelweigh.shortlist.CandidateData;
 import org.keelweigh.shortlist.CandidateId;
+import org.keelweigh.shortlist.VisitOrder;
 
 class VisitGuideTests {
 

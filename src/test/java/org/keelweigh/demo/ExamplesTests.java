@@ -15,6 +15,7 @@ import org.keelweigh.shortlist.Candidate;
 import org.keelweigh.shortlist.Facts;
 import org.keelweigh.shortlist.ShortlistEditing;
 import org.keelweigh.shortlist.ShortlistId;
+import org.keelweigh.shortlist.VisitNotes;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 
@@ -74,7 +75,7 @@ class ExamplesTests {
         ImportResult.Ready ready = (ImportResult.Ready) reading.read(file);
 
         ShortlistId id = importing.importInto(ready.document(), "visitor");
-        String again = ShortlistExport.of(facts(id));
+        String again = ShortlistExport.of(facts(id), boat -> VisitNotes.none());
 
         assertThat(((ImportResult.Ready) reading.read(again)).document()).isEqualTo(ready.document());
     }

@@ -1,5 +1,7 @@
 package org.keelweigh.exchange;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -141,6 +143,11 @@ final class RandomDocuments {
     private String text(String name, JsonNode rule) {
         if (rule.path("format").asString("").equals("uuid")) {
             return new UUID(random.nextLong(), random.nextLong()).toString();
+        }
+        if (rule.path("format").asString("").equals("date-time")) {
+            return Instant.ofEpochSecond(random.nextInt(), random.nextInt(1000) * 1_000_000L)
+                    .plus(Duration.ofDays(30_000))
+                    .toString();
         }
         return "currency".equals(name)
                 ? "EUR"

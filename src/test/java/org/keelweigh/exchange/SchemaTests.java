@@ -8,10 +8,12 @@ import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.UUID;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -130,6 +132,6 @@ class SchemaTests {
         if (type == List.class) {
             return "array";
         }
-        return type == String.class || type == java.util.UUID.class ? "string" : "object";
+        return List.of(String.class, UUID.class, Instant.class).contains(type) ? "string" : "object";
     }
 }

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -23,13 +24,17 @@ import org.keelweigh.picture.PictureReading;
 import org.keelweigh.picture.SamplePictures;
 import org.keelweigh.shortlist.Candidate;
 import org.keelweigh.shortlist.CandidateData;
+import org.keelweigh.shortlist.Documents;
 import org.keelweigh.shortlist.Facts;
+import org.keelweigh.shortlist.FieldPath;
 import org.keelweigh.shortlist.Photo;
 import org.keelweigh.shortlist.PhotoAlbum;
 import org.keelweigh.shortlist.Shortlist;
 import org.keelweigh.shortlist.ShortlistData;
 import org.keelweigh.shortlist.ShortlistEditing;
 import org.keelweigh.shortlist.VisitBook;
+import org.keelweigh.shortlist.VisitNotes;
+import org.keelweigh.shortlist.VisitOrder;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 
@@ -73,6 +78,29 @@ class ZipExchangeTests {
         assertThat(after.check()).isEqualTo(before.check());
         assertThat(after.addedAt()).isEqualTo(before.addedAt());
         assertThat(after.width()).isEqualTo(before.width());
+        assertThat(book.notes(copy.id())).isEqualTo(book.notes(original.id()));
+    }
+
+    /** Archives of old told the visits beside the photos. */
+    @Test
+    void readsVisitsFromWhereTheyStoodBefore() throws IOException {
+        Facts facts = facts();
+        Candidate original = facts.candidates().getFirst();
+        Map<String, byte[]> files = files(archive(facts));
+        files.put(
+                "shortlist.json",
+                ShortlistExport.of(facts, boat -> VisitNotes.none()).getBytes(StandardCharsets.UTF_8));
+        PictureIndex before = new PictureIndex(
+                PictureIndex.FORMAT,
+                PictureIndex.VERSION,
+                List.of(),
+                List.of(new PictureIndex.VisitPart(original.id().value(), book.notes(original.id()))));
+        files.put("pictures.json", Documents.write(before).getBytes(StandardCharsets.UTF_8));
+
+        ZipImport.Outcome.Stored stored = (ZipImport.Outcome.Stored) importing.read(zip(files), "Alder");
+
+        Candidate copy =
+                editing.facts(stored.shortlist()).orElseThrow().candidates().getFirst();
         assertThat(book.notes(copy.id())).isEqualTo(book.notes(original.id()));
     }
 
@@ -189,7 +217,9 @@ class ZipExchangeTests {
         PictureReading.Accepted picture =
                 (PictureReading.Accepted) PictureIntake.read(SamplePictures.of("jpeg", 60, 40));
         album.add(boat.id(), "hull-crack", "by the seat", Instant.parse("2026-04-01T10:15:30Z"), picture, "Wren");
-        book.change(boat.id(), notes -> notes.withPeople("Old boathouse", "Wren", null, null));
+        VisitNotes notes = new FieldPath("place").with(VisitNotes.none(), "Old boathouse");
+        book.save(boat.id(), VisitNotes.none(), notes, "Wren");
+        book.move(boat.id(), now -> now.onTheWay(VisitOrder.WORTH, "hull-crack", List.of("hull-uv")));
         return editing.facts(list.id()).orElseThrow();
     }
 

@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -88,11 +90,19 @@ class PapersTests {
         CandidateData data = bare.data().withPlate(new PlateFacts("read", "ZZQ4K7M2C122"));
         Candidate boat = new Candidate(bare.id(), bare.shortlist(), 0, data);
         BoatReport report = appraisal.measure(FieldCases.facts(boat)).boats().getFirst();
-        VisitNotes notes = VisitNotes.none()
-                .begun(Instant.parse("2026-04-01T10:15:30Z"), 45)
-                .withPeople("Łódź – Old boathouse", "Wren & Alder", "Finch " + SCRIPT, null)
-                .withTerms("paddle, cart", 820.0)
-                .withAnswer("why-selling", "moving house");
+        VisitNotes notes = new VisitNotes(
+                Instant.parse("2026-04-01T10:15:30Z"),
+                45,
+                "Łódź – Old boathouse",
+                "Wren & Alder",
+                "Finch " + SCRIPT,
+                null,
+                "paddle, cart",
+                820.0,
+                new TreeMap<>(Map.of("why-selling", "moving house")),
+                null,
+                null,
+                List.of());
         Photo photo = new Photo(PhotoId.fresh(), boat.id(), null, "Photo by the stern", NOW, 40, 30, "image/jpeg", 9);
         return new VisitProof(
                 report,

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
@@ -60,7 +61,11 @@ class KilledInTheMiddleTests {
             assertThat(album.photos(boat.id())).hasSize(1);
             assertThat(album.picture(album.photos(boat.id()).getFirst().id()))
                     .hasValueSatisfying(bytes -> assertThat(bytes).hasSize(2_000_000));
-            assertThat(again.getBean(VisitBook.class).notes(boat.id()).place()).isEqualTo("Old boathouse");
+            VisitNotes notes = again.getBean(VisitBook.class).notes(boat.id());
+            assertThat(notes.place()).isEqualTo("Old boathouse");
+            assertThat(notes.order()).isEqualTo(VisitOrder.WORTH);
+            assertThat(notes.at()).isEqualTo("hull-uv");
+            assertThat(notes.skipped()).containsExactly("hull-soft");
         }
     }
 
@@ -84,8 +89,10 @@ class KilledInTheMiddleTests {
                             "hull-crack",
                             new PictureReading.Accepted(new byte[2_000_000], new byte[9], 4, 3),
                             "Wren");
-            app.getBean(VisitBook.class)
-                    .change(boat.id(), notes -> notes.withPeople("Old boathouse", null, null, null));
+            VisitBook book = app.getBean(VisitBook.class);
+            VisitNotes notes = new FieldPath("place").with(VisitNotes.none(), "Old boathouse");
+            book.save(boat.id(), VisitNotes.none(), notes, "Wren");
+            book.move(boat.id(), now -> now.onTheWay(VisitOrder.WORTH, "hull-uv", List.of("hull-soft")));
             tap(editing, boat, Finding.of("hull-crack", Outcome.MAJOR));
             System.out.println(SAVED + list.id());
             Thread.sleep(TimeUnit.MINUTES.toMillis(5));

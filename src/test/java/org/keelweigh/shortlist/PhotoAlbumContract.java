@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.keelweigh.boat.BoatKind;
 import org.keelweigh.picture.PictureReading;
@@ -15,6 +16,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 abstract class PhotoAlbumContract {
 
     private static final int MORE_THAN_A_MEGABYTE = 1_300_000;
+    private static final Instant START = Instant.parse("2026-04-01T10:15:30Z");
 
     @Autowired
     ShortlistEditing editing;
@@ -90,19 +92,98 @@ abstract class PhotoAlbumContract {
         Candidate boat = boat();
         assertThat(book.notes(boat.id())).isEqualTo(VisitNotes.none());
 
-        Instant start = Instant.parse("2026-04-01T10:15:30Z");
-        book.change(boat.id(), notes -> notes.begun(start, 45));
-        book.change(boat.id(), notes -> notes.withSkipped(List.of("hull-soft")).withAnswer("why", "moving house"));
-        VisitNotes all =
-                book.change(boat.id(), notes -> notes.withPeople("Old boathouse", "Wren, Alder", "Finch", "Wren")
-                        .withTerms("paddle, cart", 820.0));
+        VisitNotes begun = save(boat, VisitNotes.none(), VisitNotes.none().begun(START, 45), "Wren");
+        VisitNotes all = save(boat, begun, with(begun, "answers.why", "moving house"), "Wren");
+        VisitNotes moved = book.move(
+                boat.id(), now -> now.onTheWay(VisitOrder.CHOICE, "hull-uv", List.of("hull-soft")));
 
-        assertThat(book.notes(boat.id())).isEqualTo(all);
-        assertThat(all.startedAt()).isEqualTo(start);
+        assertThat(book.notes(boat.id())).isEqualTo(moved);
+        assertThat(moved).isEqualTo(all.onTheWay(VisitOrder.CHOICE, "hull-uv", List.of("hull-soft")));
+        assertThat(all.startedAt()).isEqualTo(START);
         assertThat(all.minutes()).isEqualTo(45);
         assertThat(all.answers()).containsEntry("why", "moving house");
-        assertThat(all.skipped()).containsExactly("hull-soft");
-        assertThat(all.agreedPrice()).isEqualTo(820.0);
+    }
+
+    @Test
+    void keepsBothWhenTwoPeopleNoteDifferentThings() {
+        Candidate boat = boat();
+        VisitNotes seen = save(boat, VisitNotes.none(), with(VisitNotes.none(), "place", "Old boathouse"), "Wren");
+        save(boat, seen, with(with(seen, "seller", "Finch"), "answers.why", "moving house"), "Alder");
+
+        Saved<VisitNotes> saved = book.save(
+                boat.id(), seen, with(with(seen, "minutes", 30), "answers.age", "four years"), "Wren");
+
+        assertThat(saved).isInstanceOfSatisfying(Saved.Merged.class, merged -> assertThat(merged.by())
+                .isEqualTo("Alder"));
+        VisitNotes both = book.notes(boat.id());
+        assertThat(both).isEqualTo(saved.current());
+        assertThat(both.place()).isEqualTo("Old boathouse");
+        assertThat(both.seller()).isEqualTo("Finch");
+        assertThat(both.minutes()).isEqualTo(30);
+        assertThat(both.answers()).containsOnlyKeys("why", "age");
+    }
+
+    @Test
+    void tellsWhenTwoPeopleNoteTheSameThingAndLetsTheFirstStand() {
+        Candidate boat = boat();
+        VisitNotes none = VisitNotes.none();
+        save(boat, none, with(none, "place", "Old boathouse"), "Alder");
+
+        Saved<VisitNotes> saved = book.save(boat.id(), none, with(none, "place", "New boathouse"), "Wren");
+
+        assertThat(saved).isEqualTo(new Saved.Clashed<>(
+                book.notes(boat.id()),
+                "Alder",
+                List.of(new Clash("visit.place", "New boathouse", "Old boathouse"))));
+        assertThat(book.notes(boat.id()).place()).isEqualTo("Old boathouse");
+        assertThat(FieldWords.plain().of("visit.place")).isEqualTo("place of the visit");
+    }
+
+    @Test
+    void bothGoRoundTheBoatWithoutBeingToldOfEachOther() {
+        Candidate boat = boat();
+        book.move(boat.id(), now -> now.onTheWay(VisitOrder.WORTH, "hull-uv", List.of("hull-soft")));
+
+        Saved<VisitNotes> saved = book.save(
+                boat.id(), VisitNotes.none(), with(VisitNotes.none(), "place", "Old boathouse"), "Wren");
+
+        assertThat(saved).isInstanceOf(Saved.Done.class);
+        assertThat(saved.current().at()).isEqualTo("hull-uv");
+        assertThat(saved.current().place()).isEqualTo("Old boathouse");
+    }
+
+    @Test
+    void tellsThatTheBoatIsGone() {
+        Candidate boat = boat();
+        editing.delete(boat.id(), "Alder");
+
+        assertThat(book.save(boat.id(), VisitNotes.none(), with(VisitNotes.none(), "place", "Shed"), "Wren"))
+                .isInstanceOf(Saved.Gone.class);
+        assertThat(book.notes(boat.id())).isEqualTo(VisitNotes.none());
+    }
+
+    @Test
+    void losesNoNoteWhenManySaveAtOnce() {
+        Candidate boat = boat();
+        List<String> questions = IntStream.range(0, 24).mapToObj(each -> "question-" + each).toList();
+
+        questions.parallelStream().forEach(question -> book.save(
+                boat.id(),
+                VisitNotes.none(),
+                with(VisitNotes.none(), "answers." + question, "yes"),
+                "Wren"));
+
+        assertThat(book.notes(boat.id()).answers()).containsOnlyKeys(questions);
+    }
+
+    private VisitNotes save(Candidate boat, VisitNotes seen, VisitNotes edited, String who) {
+        Saved<VisitNotes> saved = book.save(boat.id(), seen, edited, who);
+        assertThat(saved).isInstanceOf(Saved.Done.class);
+        return saved.current();
+    }
+
+    private static VisitNotes with(VisitNotes notes, String field, Object value) {
+        return new FieldPath(field).with(notes, value);
     }
 
     private Candidate boat() {

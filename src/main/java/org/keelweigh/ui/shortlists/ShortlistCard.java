@@ -10,14 +10,12 @@ import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.server.streams.DownloadHandler;
 import com.vaadin.flow.server.streams.DownloadResponse;
 import java.io.ByteArrayInputStream;
-import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
-import org.keelweigh.exchange.ShortlistExport;
 import org.keelweigh.exchange.ZipExport;
 import org.keelweigh.shortlist.Change;
 import org.keelweigh.shortlist.ClashWords;
@@ -109,7 +107,7 @@ final class ShortlistCard extends Article {
 
     private DownloadResponse download() {
         Facts now = editing.facts(facts.shortlist().id()).orElse(facts);
-        byte[] bytes = ShortlistExport.of(now).getBytes(StandardCharsets.UTF_8);
+        byte[] bytes = archives.document(now);
         return new DownloadResponse(
                 new ByteArrayInputStream(bytes), fileName(now, "json"), "application/json", bytes.length);
     }

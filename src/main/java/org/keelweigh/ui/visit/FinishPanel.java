@@ -22,9 +22,11 @@ final class FinishPanel extends Div implements VisitPanel {
     private final transient VisitDesk desk;
     private final Section found = new Section();
     private final PhotoStrip photos;
+    private final transient NoteFields notes;
 
     FinishPanel(VisitDesk desk) {
         this.desk = desk;
+        this.notes = new NoteFields(desk);
         this.photos = new PhotoStrip(desk.album(), photo -> title(photo.check()));
         addClassName("kw-stack");
         found.addClassName("kw-sheet");
@@ -52,6 +54,7 @@ final class FinishPanel extends Div implements VisitPanel {
         desk.checks().forEach(check -> desk.finding(check.id()).ifPresent(each -> list.add(line(check, each))));
         found.add(list);
         photos.show(desk.photos());
+        notes.refresh();
     }
 
     private String summary(BoatReport report) {
@@ -88,11 +91,11 @@ final class FinishPanel extends Div implements VisitPanel {
         return PreparePanel.sheet(
                 "For the papers",
                 new Paragraph("Kept with this boat and written into the record and the bill of sale."),
-                NoteFields.line(desk, "place", "Place of the visit"),
-                NoteFields.line(desk, "present", "Who was there"),
-                NoteFields.line(desk, "seller", "Seller's name"),
-                NoteFields.line(desk, "buyer", "Buyer's name"),
-                NoteFields.lines(desk, "included", "What goes with the boat"),
-                NoteFields.money(desk, "agreedPrice", "Agreed price"));
+                notes.line("place", "Place of the visit"),
+                notes.line("present", "Who was there"),
+                notes.line("seller", "Seller's name"),
+                notes.line("buyer", "Buyer's name"),
+                notes.lines("included", "What goes with the boat"),
+                notes.money("agreedPrice", "Agreed price"));
     }
 }

@@ -14,21 +14,19 @@ import com.vaadin.flow.component.progressbar.ProgressBar;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.IntegerField;
 import com.vaadin.flow.component.textfield.TextArea;
-import com.vaadin.flow.data.value.ValueChangeMode;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
 import org.keelweigh.appraisal.VisitGuide;
-import org.keelweigh.appraisal.VisitOrder;
 import org.keelweigh.appraisal.VisitRoute;
 import org.keelweigh.condition.Check;
 import org.keelweigh.condition.SellerQuestion;
+import org.keelweigh.shortlist.VisitOrder;
 
 /** Before the walk: the time one has, the order, what to bring and what to ask. */
 final class PreparePanel extends Div implements VisitPanel {
 
-    private static final int MOST_MINUTES = 480;
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("yyyy-MM-dd 'at' HH:mm");
 
     private final transient VisitDesk desk;
@@ -36,9 +34,12 @@ final class PreparePanel extends Div implements VisitPanel {
     private final Paragraph reason = new Paragraph();
     private final ProgressBar working = new ProgressBar();
     private final UnorderedList bring = new UnorderedList();
+    private final Select<VisitOrder> order = new Select<>();
+    private final transient NoteFields notes;
 
     PreparePanel(VisitDesk desk, Runnable begin) {
         this.desk = desk;
+        this.notes = new NoteFields(desk);
         addClassName("kw-stack");
         add(meeting(), time(begin), bringing(), asking(), new SheetLinks(desk));
         refresh();
@@ -55,6 +56,8 @@ final class PreparePanel extends Div implements VisitPanel {
         working.setVisible(desk.awaitsAdvice());
         reason.setVisible(desk.order() == VisitOrder.CHOICE);
         reason.setText(reason(route));
+        order.setValue(desk.order());
+        notes.refresh();
         bring.removeAll();
         VisitGuide.tools(route.planned()).forEach(tool -> bring.add(new ListItem(tool)));
     }
@@ -73,8 +76,8 @@ final class PreparePanel extends Div implements VisitPanel {
     private Section meeting() {
         Section meeting = sheet(
                 "Where, and who is there",
-                NoteFields.line(desk, "place", "Place of the visit"),
-                NoteFields.line(desk, "present", "Who is there"));
+                notes.line("place", "Place of the visit"),
+                notes.line("present", "Who is there"));
         Optional.ofNullable(desk.notes().startedAt()).ifPresent(start -> {
             Paragraph begun = new Paragraph("The walk began on " + MINUTE.format(start.atZone(ZoneId.systemDefault())) + ".");
             begun.setTestId("begun");
@@ -84,28 +87,17 @@ final class PreparePanel extends Div implements VisitPanel {
     }
 
     private Section time(Runnable begin) {
-        IntegerField minutes = new IntegerField("Minutes you give yourself");
-        minutes.setMin(5);
-        minutes.setMax(MOST_MINUTES);
-        minutes.setStep(5);
-        minutes.setStepButtonsVisible(true);
-        minutes.setValue(desk.minutes());
-        minutes.setTestId("minutes");
-        minutes.addValueChangeListener(change -> {
-            Integer value = change.getValue();
-            if (value != null && value >= 5 && value <= MOST_MINUTES) {
-                desk.note("minutes", value);
-                refresh();
-            }
-        });
-        Select<VisitOrder> order = new Select<>();
+        IntegerField minutes = notes.minutes("Minutes you give yourself");
+        minutes.addValueChangeListener(change -> refresh());
         order.setLabel("Order of the checks");
         order.setItems(VisitOrder.values());
         order.setItemLabelGenerator(VisitOrder::label);
         order.setValue(desk.order());
         order.addValueChangeListener(change -> {
-            desk.order(change.getValue());
-            refresh();
+            if (change.isFromClient() && change.getValue() != null) {
+                desk.order(change.getValue());
+                refresh();
+            }
         });
         order.setWidthFull();
         order.setTestId("order");
@@ -144,15 +136,9 @@ final class PreparePanel extends Div implements VisitPanel {
     }
 
     private Div question(SellerQuestion question) {
-        TextArea answer = new TextArea(question.text());
+        TextArea answer = notes.lines("answers." + question.id(), question.text());
         answer.setHelperText("Listen for: " + question.listenFor());
-        answer.setValue(desk.notes().answers().getOrDefault(question.id(), ""));
-        answer.setMaxLength(1000);
-        answer.setValueChangeMode(ValueChangeMode.LAZY);
-        answer.setWidthFull();
         answer.setTestId("question-" + question.id());
-        answer.addValueChangeListener(
-                change -> desk.note("answers." + question.id(), NoteFields.blank(change.getValue())));
         return new Div(answer);
     }
 

@@ -6,9 +6,12 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.keelweigh.appraisal.AppraisalService;
 import org.keelweigh.appraisal.BoatReport;
@@ -17,16 +20,16 @@ import org.keelweigh.appraisal.Measured;
 import org.keelweigh.appraisal.NextChecks;
 import org.keelweigh.appraisal.Standing;
 import org.keelweigh.appraisal.VisitGuide;
-import org.keelweigh.appraisal.VisitOrder;
 import org.keelweigh.appraisal.VisitRoute;
 import org.keelweigh.condition.Check;
 import org.keelweigh.condition.Finding;
 import org.keelweigh.condition.InspectionCatalogue;
+import org.keelweigh.condition.SellerQuestion;
 import org.keelweigh.shortlist.Candidate;
 import org.keelweigh.shortlist.CandidateData;
 import org.keelweigh.shortlist.CandidateId;
 import org.keelweigh.shortlist.Facts;
-import org.keelweigh.shortlist.FieldPath;
+import org.keelweigh.shortlist.FieldWords;
 import org.keelweigh.shortlist.Photo;
 import org.keelweigh.shortlist.PhotoAlbum;
 import org.keelweigh.shortlist.Saved;
@@ -34,8 +37,10 @@ import org.keelweigh.shortlist.ShortlistEditing;
 import org.keelweigh.shortlist.ShortlistId;
 import org.keelweigh.shortlist.VisitBook;
 import org.keelweigh.shortlist.VisitNotes;
+import org.keelweigh.shortlist.VisitOrder;
 import org.keelweigh.ui.shell.Background;
 import org.keelweigh.ui.shell.Latest;
+import org.keelweigh.ui.shell.SaveNews;
 import org.keelweigh.ui.shell.Visitor;
 import org.springframework.stereotype.Component;
 
@@ -54,7 +59,6 @@ final class VisitDesk {
     private List<Photo> photos;
     private VisitNotes notes;
     private Optional<NextChecks> advice = Optional.empty();
-    private VisitOrder order = VisitOrder.WALK;
     private Runnable onChange = () -> {};
 
     VisitDesk(Services services, Facts facts, CandidateId boat) {
@@ -68,9 +72,10 @@ final class VisitDesk {
         notes = services.book.notes(boat);
     }
 
-    /** Has {@code changed} follow whenever something is worked out anew. */
+    /** Has {@code changed} follow whenever something is worked out anew, what the order asks for to begin with. */
     void onChange(Runnable changed) {
         onChange = changed;
+        advise();
     }
 
     /**
@@ -106,7 +111,7 @@ final class VisitDesk {
     }
 
     private void advise() {
-        if (order == VisitOrder.CHOICE) {
+        if (order() == VisitOrder.CHOICE) {
             Measured now = measured;
             page().ifPresent(ui -> advising.ask(
                     ui,
@@ -185,44 +190,83 @@ final class VisitDesk {
         return notes;
     }
 
-    /** Writes a field of the notes down, or takes it away where there is no value. */
-    void note(String field, @Nullable Object value) {
-        note(now -> new FieldPath(field).with(now, value));
+    /**
+     * Writes an edit of the notes down.
+     *
+     * @param seen the notes as the page showed them
+     * @param edit what was changed
+     * @param after hears when the notes are as they are kept now, ours or theirs
+     */
+    void note(VisitNotes seen, UnaryOperator<VisitNotes> edit, Runnable after) {
+        Saved<VisitNotes> saved = services.book.save(boat, seen, edit.apply(seen), Visitor.name());
+        if (!(saved instanceof Saved.Gone)) {
+            notes = saved.current();
+            after.run();
+        }
+        SaveNews.tell(saved, words(), () -> {
+            if (saved instanceof Saved.Gone) {
+                services.editing.restore(boat, Visitor.name());
+            }
+            notes = services.book.notes(boat);
+            note(notes, edit, after);
+        });
     }
 
     /** Starts the clock. */
     void begin() {
         Instant now = now();
-        note(notes -> notes.begun(now, minutes()));
+        note(notes, before -> before.begun(now, minutes()), () -> {});
+        open(null);
     }
 
-    private void note(UnaryOperator<VisitNotes> change) {
-        notes = services.book.change(boat, change);
+    private FieldWords words() {
+        Map<String, String> questions = guide().questions(report().boat()).stream()
+                .collect(Collectors.toMap(SellerQuestion::id, SellerQuestion::text));
+        return new FieldWords(id -> questions.getOrDefault(id, id));
     }
 
     int minutes() {
-        Integer chosen = notes().minutes();
+        return minutes(notes);
+    }
+
+    static int minutes(VisitNotes notes) {
+        Integer chosen = notes.minutes();
         return chosen == null ? USUAL_MINUTES : chosen;
     }
 
     VisitOrder order() {
-        return order;
+        VisitOrder chosen = notes.order();
+        return chosen == null ? VisitOrder.WALK : chosen;
     }
 
+    /** Takes another order from the first check on. */
     void order(VisitOrder other) {
-        order = other;
+        notes = services.book.move(boat, now -> now.onTheWay(other, null, now.skipped()));
         advise();
+    }
+
+    /** Tells the check that was open last. */
+    Optional<Check> at() {
+        return checks().stream().filter(each -> each.id().equals(notes.at())).findFirst();
+    }
+
+    /** Remembers which check is open, for whoever looks again later; none when all are made. */
+    void open(@Nullable Check check) {
+        String at = check == null ? null : check.id();
+        if (!Objects.equals(at, notes.at())) {
+            notes = services.book.move(boat, now -> now.onTheWay(now.order(), at, now.skipped()));
+        }
     }
 
     /** Tells whether the order asked for is still being worked out. */
     boolean awaitsAdvice() {
-        return order == VisitOrder.CHOICE && advice.isEmpty();
+        return order() == VisitOrder.CHOICE && advice.isEmpty();
     }
 
     /** Tells what checks on a boat could do to the choice, as far as that is asked for and known. */
     List<CheckOutlook> outlooks(CandidateId which) {
         List<CandidateId> boats = measured.boats().stream().map(BoatReport::id).toList();
-        return order == VisitOrder.CHOICE
+        return order() == VisitOrder.CHOICE
                 ? advice.map(found -> found.on(boats.indexOf(which))).orElse(List.of())
                 : List.of();
     }
@@ -249,7 +293,7 @@ final class VisitDesk {
     VisitRoute route() {
         Instant start = notes().startedAt();
         long gone = start == null ? 0 : Duration.between(start, now()).toMinutes();
-        return VisitRoute.of(report().condition(), Math.max(0, minutes() - gone), order, outlooks(boat))
+        return VisitRoute.of(report().condition(), Math.max(0, minutes() - gone), order(), outlooks(boat))
                 .without(check -> finding(check.id()).isPresent());
     }
 
@@ -263,11 +307,11 @@ final class VisitDesk {
     }
 
     void skip(String check) {
-        note(now -> {
+        notes = services.book.move(boat, now -> {
             List<String> skipped = new ArrayList<>(now.skipped());
             skipped.remove(check);
             skipped.add(check);
-            return now.withSkipped(skipped);
+            return now.onTheWay(now.order(), now.at(), skipped);
         });
     }
 

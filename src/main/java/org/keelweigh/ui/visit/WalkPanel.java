@@ -49,7 +49,7 @@ final class WalkPanel extends Div implements VisitPanel {
         saved.getElement().setAttribute("role", "status");
         add(head, saved, place, jump);
         refresh();
-        next();
+        desk.at().ifPresentOrElse(this::open, this::next);
     }
 
     @Override
@@ -83,6 +83,7 @@ final class WalkPanel extends Div implements VisitPanel {
     private void open(Check check) {
         trail.remove(check.id());
         trail.add(check.id());
+        desk.open(check);
         jump.clear();
         place.removeAll();
         Button next = new Button("Next check", click -> next());
@@ -126,6 +127,7 @@ final class WalkPanel extends Div implements VisitPanel {
     }
 
     private void done() {
+        desk.open(null);
         place.removeAll();
         Button end = new Button("See the results", click -> finish.run());
         end.addThemeVariants(ButtonVariant.PRIMARY);

@@ -25,6 +25,7 @@ import org.keelweigh.shortlist.CandidateData;
 import org.keelweigh.shortlist.Shortlist;
 import org.keelweigh.shortlist.ShortlistData;
 import org.keelweigh.shortlist.ShortlistEditing;
+import org.keelweigh.shortlist.VisitNotes;
 import org.keelweigh.shortlist.UnitSystem;
 import org.keelweigh.ui.shell.AtOnce;
 import org.keelweigh.ui.shell.Visitor;
@@ -172,7 +173,7 @@ class ShortlistsViewTests extends SpringBrowserlessTest {
     void importsWhatWasExported() {
         Shortlist made = editing.create(ShortlistData.named("Ours"), "Ann");
         editing.add(made.id(), CandidateData.of("Green", BoatKind.SIT_ON_TOP), "Ann");
-        String exported = ShortlistExport.of(editing.facts(made.id()).orElseThrow());
+        String exported = ShortlistExport.of(editing.facts(made.id()).orElseThrow(), boat -> VisitNotes.none());
         editing.delete(made.id(), "Ann");
         open();
 

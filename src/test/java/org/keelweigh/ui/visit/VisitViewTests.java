@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.browserless.SpringBrowserlessTest;
 import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.ComponentUtil;
+import com.vaadin.flow.component.FocusNotifier;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.combobox.ComboBox;
@@ -13,12 +15,13 @@ import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.IntegerField;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
+import com.vaadin.flow.server.VaadinSession;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.keelweigh.appraisal.VisitOrder;
 import org.keelweigh.boat.BoatKind;
 import org.keelweigh.condition.Check;
 import org.keelweigh.condition.Finding;
@@ -29,11 +32,14 @@ import org.keelweigh.report.FieldCode;
 import org.keelweigh.shortlist.Candidate;
 import org.keelweigh.shortlist.CandidateData;
 import org.keelweigh.shortlist.CandidateId;
+import org.keelweigh.shortlist.FieldPath;
 import org.keelweigh.shortlist.PhotoAlbum;
 import org.keelweigh.shortlist.Shortlist;
 import org.keelweigh.shortlist.ShortlistData;
 import org.keelweigh.shortlist.ShortlistEditing;
 import org.keelweigh.shortlist.VisitBook;
+import org.keelweigh.shortlist.VisitNotes;
+import org.keelweigh.shortlist.VisitOrder;
 import org.keelweigh.ui.photo.PhotoStrip;
 import org.keelweigh.ui.shell.AtOnce;
 import org.keelweigh.ui.shell.Places;
@@ -136,7 +142,7 @@ class VisitViewTests extends SpringBrowserlessTest {
                         boat.version(),
                         boat.data().withFinding(Finding.of("hin-read", Outcome.FINE))),
                 "Wren");
-        book.change(boat.id(), notes -> notes.begun(Instant.parse("2026-04-01T10:00:00Z"), 45));
+        note(notes -> notes.begun(Instant.parse("2026-04-01T10:00:00Z"), 45), "Wren");
 
         open();
 
@@ -224,6 +230,67 @@ class VisitViewTests extends SpringBrowserlessTest {
         UI.getCurrent().navigate(Places.visit(list.id(), CandidateId.fresh()));
 
         assertThat($(H1.class).single().getText()).isEqualTo("There is no such boat");
+    }
+
+    @Test
+    void goesOnWithOrderAndCheckWhereAReloadFoundIt() {
+        open();
+        @SuppressWarnings("unchecked")
+        Select<VisitOrder> order = $(Select.class).withTestId("order").single();
+        test(order).selectItem(VisitOrder.WORTH.label());
+        click("begin");
+        String first = card();
+        click("skip");
+        click("result-major");
+        String here = card();
+        assertThat(here).isNotEqualTo(first);
+
+        open();
+
+        assertThat(card()).isEqualTo(here);
+        assertThat(book.notes(boat.id()).skipped()).containsExactly(first);
+        click("step-prepare");
+        @SuppressWarnings("unchecked")
+        Select<VisitOrder> again = $(Select.class).withTestId("order").single();
+        assertThat(again.getValue()).isEqualTo(VisitOrder.WORTH);
+    }
+
+    @Test
+    void keepsWhatTwoPeopleNoteAndAsksWhereBothNotedTheSame() {
+        open();
+        TextField place = $(TextField.class).withTestId("place").single();
+        TextField present = $(TextField.class).withTestId("present").single();
+        note(notes -> new FieldPath("present").with(notes, "Alder and Finch"), "Alder");
+        hearOthers();
+        assertThat(present.getValue()).isEqualTo("Alder and Finch");
+
+        test(place).setValue("Old boathouse");
+        assertThat(book.notes(boat.id()).place()).isEqualTo("Old boathouse");
+        assertThat(book.notes(boat.id()).present()).isEqualTo("Alder and Finch");
+
+        ComponentUtil.fireEvent(place, new FocusNotifier.FocusEvent<>(place, true));
+        note(notes -> new FieldPath("place").with(notes, "New boathouse"), "Alder");
+        hearOthers();
+        assertThat(place.getValue()).isEqualTo("Old boathouse");
+        test(place).setValue("Slipway");
+
+        assertThat(book.notes(boat.id()).place()).isEqualTo("New boathouse");
+        assertThat(place.getValue()).isEqualTo("New boathouse");
+        test($(Button.class).withText("Use mine").single()).click();
+        assertThat(book.notes(boat.id()).place()).isEqualTo("Slipway");
+        assertThat(place.getValue()).isEqualTo("Slipway");
+    }
+
+    /** What others changed is shown when the page's lock is let go. */
+    private static void hearOthers() {
+        VaadinSession session = VaadinSession.getCurrent();
+        session.unlock();
+        session.lock();
+    }
+
+    private void note(UnaryOperator<VisitNotes> edit, String who) {
+        VisitNotes now = book.notes(boat.id());
+        book.save(boat.id(), now, edit.apply(now), who);
     }
 
     private void open() {
