@@ -26,6 +26,7 @@ import org.keelweigh.catalogue.Row;
  * @param ageing what makes its faults likelier
  * @param water whether it needs water
  * @param ifFitted whether the part is missing on many boats, so that "not fitted" is a usual answer
+ * @param readIn the unit of what is measured; {@code null} where nothing is measured
  * @param cautionNote what to beware of
  * @param source where the figures come from
  * @param grades its bad outcomes from minor to stop; a level can be missing
@@ -47,6 +48,7 @@ public record Check(
         Ageing ageing,
         WaterNeed water,
         boolean ifFitted,
+        @Nullable ReadingUnit readIn,
         @Nullable String cautionNote,
         String source,
         List<Grade> grades) {
@@ -79,6 +81,9 @@ public record Check(
                 Coded.parse(Ageing.class, row.text("ageing")),
                 Coded.parse(WaterNeed.class, row.text("water")),
                 yes(row),
+                row.optional("measure_unit")
+                        .map(unit -> Coded.parse(ReadingUnit.class, unit))
+                        .orElse(null),
                 row.optional("caution").orElse(null),
                 row.text("source"),
                 grades);
@@ -95,6 +100,20 @@ public record Check(
     /** Tells what to beware of, where the table says so. */
     public Optional<String> caution() {
         return Optional.ofNullable(cautionNote);
+    }
+
+    /** Tells the unit of what is measured; empty where nothing is. */
+    public Optional<ReadingUnit> readingUnit() {
+        return Optional.ofNullable(readIn);
+    }
+
+    /**
+     * Tells a reading in words, such as "measured 6 mm"; without a unit where this check names none.
+     *
+     * @param number the reading, written already
+     */
+    public String told(String number) {
+        return readingUnit().map(unit -> unit.told(number)).orElse("measured " + number);
     }
 
     /** Finds the grade with {@code outcome}; there is none for fine, and not every check can come out every way. */
@@ -147,6 +166,7 @@ public record Check(
                 ageing,
                 water,
                 ifFitted,
+                readIn,
                 cautionNote,
                 source,
                 kept);

@@ -13,14 +13,19 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.Arrays;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.keelweigh.catalogue.Catalogue;
+import org.keelweigh.condition.Check;
+import org.keelweigh.condition.InspectionCatalogue;
 import org.keelweigh.picture.SamplePictures;
 
 /** A whole visit at the seller's, on a phone: who is there, every check there is, photos, papers, and what came of it. */
 class VisitTests extends Journey {
 
+    private static final InspectionCatalogue CHECKS = InspectionCatalogue.read(Catalogue.shipped());
     private static final String BOAT = "Teal fin-drive boat";
     private static final String NOTE = "a hand wide, aft of the seat";
     private static final String SAVED = "The photo is saved.";
@@ -36,20 +41,21 @@ class VisitTests extends Journey {
         String skipped = card(page);
         page.getByTestId("skip").tap();
         leaves(page, skipped);
-        String minor = finds(page, "minor");
+        String minor = finds(page, "minor", check -> true);
         String minorTitle = title(page);
         page.getByTestId("next").tap();
         leaves(page, minor);
-        String major = finds(page, "major");
+        String major = finds(page, "major", check -> check.readingUnit().isPresent());
         String majorTitle = title(page);
         changes(page.getByTestId("standing"), standing);
         page.getByTestId("note").locator("textarea").fill(NOTE);
-        page.getByTestId("measure").locator("input").fill("6");
-        page.getByTestId("measure").locator("input").blur();
+        reads(page.getByTestId("measure"), check(major).readingUnit().orElseThrow().label());
+        fill(page, "measure", "6");
         takesPhotos(page);
         page.getByTestId("next").tap();
         leaves(page, major);
         takesOneBack(page);
+        goesOnAfterAReload(page);
         int tapped = walksTheRest(page, skipped);
 
         assertThat(tapped).as("results given one after the other").isGreaterThan(all / 2);
@@ -57,7 +63,7 @@ class VisitTests extends Journey {
         page.getByTestId("see-results").tap();
         reads(page.locator("main"), all + " of " + all + " checks made");
         reads(page.locator("main"), NOTE);
-        papersTellEverything(page, minorTitle, majorTitle);
+        papersTellEverything(page, minorTitle, majorTitle, check(major).told("6"));
         boatAndComparisonFollow(page, list, major);
     }
 
@@ -81,8 +87,8 @@ class VisitTests extends Journey {
     }
 
     /** Taps a result at the first check from here on that can come out this way; the checks before it are fine. */
-    private static String finds(Page page, String outcome) {
-        while (page.getByTestId("result-" + outcome).count() == 0) {
+    private static String finds(Page page, String outcome, Predicate<Check> suitable) {
+        while (page.getByTestId("result-" + outcome).count() == 0 || !suitable.test(check(card(page)))) {
             tapFine(page);
         }
         String here = card(page);
@@ -144,6 +150,14 @@ class VisitTests extends Journey {
         reads(page.getByTestId("progress"), before + " of ");
     }
 
+    private static void goesOnAfterAReload(Page page) {
+        String here = card(page);
+        String progress = page.getByTestId("progress").innerText();
+        page.reload();
+        see(page.locator("section.kw-check[data-testid='" + here + "']"));
+        assertThat(page.getByTestId("progress").innerText()).isEqualTo(progress);
+    }
+
     /** Finds everything else fine; what was skipped comes back last. */
     private static int walksTheRest(Page page, String skipped) {
         int tapped = 0;
@@ -157,19 +171,19 @@ class VisitTests extends Journey {
         return tapped;
     }
 
-    private static void papersTellEverything(Page page, String minor, String major) throws IOException {
+    private static void papersTellEverything(Page page, String minor, String major, String measured) throws IOException {
         fill(page, "seller", "Finch");
         fill(page, "buyer", "Wren");
         String proof = paper(page, "Visit record (page)");
         String[] parts = proof.split("data:image/jpeg;base64,[^\"]*", -1);
         assertThat(parts).as("the words around two pictures").hasSize(3);
         assertThat(String.join("", parts))
-                .contains(BOAT, minor, major, NOTE)
+                .contains(BOAT, minor, major, measured, NOTE)
                 .contains("Old boathouse by the weir", "Wren, Alder and Finch", "Finch")
                 .containsPattern("Begun</th><td>[0-9]{4}-[0-9]{2}-[0-9]{2} [0-9]{2}:[0-9]{2}")
                 .contains("Every check was made.");
         String sale = paper(page, "Bill of sale, draft (page)");
-        assertThat(sale).contains(minor + " – minor", major + " – major", NOTE).doesNotContain("None was found");
+        assertThat(sale).contains(minor + " – minor", major + " – major", measured, NOTE).doesNotContain("None was found");
         assertThat(paper(page, "Visit record (PDF)")).startsWith("%PDF");
     }
 
@@ -206,6 +220,10 @@ class VisitTests extends Journey {
 
     private static String card(Page page) {
         return page.locator("section.kw-check").getAttribute("data-testid");
+    }
+
+    private static Check check(String card) {
+        return CHECKS.check(card.substring("check-".length())).orElseThrow();
     }
 
     private static String title(Page page) {

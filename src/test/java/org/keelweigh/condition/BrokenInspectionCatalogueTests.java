@@ -29,6 +29,7 @@ class BrokenInspectionCatalogueTests {
             checks.csv  | hull-uv,hull-bottom       | hull-crack,hull-bottom     | stands in an earlier line too
             checks.csv  | ,0.556,surface            | ,0.656,surface             | have to sum to 1
             checks.csv  | ,0.556,surface            | ,0.556,skin                | "skin" is not one of papers
+            checks.csv  | no,no,,Polish             | no,no,inch,Polish          | "inch" is not one of mm
             checks.csv  | dark cloth,3,             | dark cloth,0,              | which is not between 1.0 and 240.0
             checks.csv  | 0.55,0.90,"no powder      | 0.55,1.90,"no powder       | the column person holds 1.9
             checks.csv  | dark cloth,3,,rigid,      | dark cloth,3,,rigids,      | "rigids" is not one of sot

@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.keelweigh.boat.Boat;
 import org.keelweigh.boat.BoatKind;
 import org.keelweigh.boat.DriveKind;
@@ -131,5 +134,26 @@ class InspectionCatalogueTests {
 
     private static Estimate cost(String check, Outcome outcome) {
         return CATALOGUE.check(check).orElseThrow().grade(outcome).orElseThrow().repairCost();
+    }
+
+    /** A measure that no result is told by would be asked for in vain; one in another unit would be misread. */
+    @ParameterizedTest
+    @CsvSource({"MILLIMETRE, ' mm'", "MILLILITRE, ' ml'", "DEGREE, ' degrees'", "PERCENT, %", "YEAR, ' years'"})
+    void measuresInTheUnitOfTheWordsThatTellTheResultsApart(ReadingUnit unit, String words) {
+        List<Check> measured = CATALOGUE.checks().stream()
+                .filter(check -> check.readingUnit().filter(unit::equals).isPresent())
+                .toList();
+
+        assertThat(measured).isNotEmpty().allSatisfy(check -> assertThat(check.fineLooksLike()
+                        + check.grades().stream().map(Grade::looksLike).collect(Collectors.joining("; ")))
+                .contains(words));
+    }
+
+    @Test
+    void tellsAReadingWithItsUnit() {
+        assertThat(CATALOGUE.check("hull-scratch").orElseThrow().told("2")).isEqualTo("measured 2 mm");
+        assertThat(CATALOGUE.check("prop-gears").orElseThrow().told("6")).isEqualTo("measured 6°");
+        assertThat(CATALOGUE.check("drilled-holes").orElseThrow().told("3")).isEqualTo("counted 3");
+        assertThat(CATALOGUE.check("hull-uv").orElseThrow().told("3")).isEqualTo("measured 3");
     }
 }

@@ -12,7 +12,7 @@ import org.keelweigh.appraisal.AppraisalService;
 import org.keelweigh.appraisal.BoatReport;
 import org.keelweigh.appraisal.Catalogues;
 import org.keelweigh.appraisal.Measured;
-import org.keelweigh.appraisal.VisitOrder;
+import org.keelweigh.shortlist.VisitOrder;
 import org.keelweigh.appraisal.VisitRoute;
 import org.keelweigh.condition.Check;
 import org.keelweigh.condition.Finding;

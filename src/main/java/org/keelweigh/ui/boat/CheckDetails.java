@@ -14,6 +14,7 @@ import org.keelweigh.condition.Check;
 import org.keelweigh.condition.Finding;
 import org.keelweigh.condition.Grade;
 import org.keelweigh.condition.Method;
+import org.keelweigh.condition.ReadingUnit;
 import org.keelweigh.quantity.Estimate;
 import org.keelweigh.shortlist.Bound;
 import org.keelweigh.shortlist.Display;
@@ -33,7 +34,7 @@ final class CheckDetails extends Div {
     private final transient Check check;
     private final Select<Method> method = new Select<>();
     private final TextField note = new TextField("Note");
-    private final TextField measured = new TextField("Measured");
+    private final TextField measured = new TextField();
     private final QuantityField quote;
     private final Div noted;
     private final Paragraph notYet =
@@ -67,6 +68,7 @@ final class CheckDetails extends Div {
         finding.ifPresent(found -> {
             method.setValue(found.method());
             note.setValue(found.note() == null ? "" : found.note());
+            measured.setVisible(check.readingUnit().isPresent() || found.measured() != null);
             if (!measured.isInvalid()) {
                 measured.setValue(found.measured() == null ? "" : plain(found.measured()));
             }
@@ -138,7 +140,9 @@ final class CheckDetails extends Div {
             }
         });
         measured.setTestId("measured-" + check.id());
-        measured.setHelperText("A bare number, in the unit of the outcome's words");
+        measured.setLabel(check.readingUnit()
+                .map(ReadingUnit::label)
+                .orElse("Measured"));
         measured.addValueChangeListener(change -> {
             if (change.isFromClient()) {
                 measure(change.getValue());

@@ -18,6 +18,7 @@ import org.keelweigh.condition.Grade;
 import org.keelweigh.condition.Method;
 import org.keelweigh.condition.Outcome;
 import org.keelweigh.shortlist.CandidateData;
+import org.keelweigh.shortlist.Display;
 
 /** One check: what each outcome looks like, and one tap to say which it is. */
 final class CheckRow extends Article {
@@ -74,7 +75,7 @@ final class CheckRow extends Article {
     void refresh() {
         saved();
         Optional<Finding> finding = desk.finding(check.id());
-        String words = finding.map(CheckRow::made).orElseGet(this::chance);
+        String words = finding.map(this::made).orElseGet(this::chance);
         if (!words.equals(state.getText())) {
             state.setText(words);
         }
@@ -133,9 +134,11 @@ final class CheckRow extends Article {
         more.getElement().setAttribute("aria-expanded", String.valueOf(details != null));
     }
 
-    private static String made(Finding finding) {
+    private String made(Finding finding) {
         return Plain.capital(finding.outcome().label()) + ", "
-                + finding.method().label() + (finding.note() == null ? "" : ": " + finding.note());
+                + finding.method().label()
+                + (finding.measured() == null ? "" : ", " + check.told(Display.number(finding.measured(), 1)))
+                + (finding.note() == null ? "" : ": " + finding.note());
     }
 
     private String chance() {

@@ -9,6 +9,7 @@ import java.util.function.UnaryOperator;
 import org.keelweigh.condition.Check;
 import org.keelweigh.condition.Finding;
 import org.keelweigh.condition.Outcome;
+import org.keelweigh.condition.ReadingUnit;
 import org.keelweigh.shortlist.Candidate;
 import org.keelweigh.shortlist.Saved;
 
@@ -21,7 +22,7 @@ final class CheckNotes extends Div {
     private final transient Check check;
     private final transient BiConsumer<Saved<Candidate>, Outcome> saved;
     private final TextArea note = new TextArea("Note");
-    private final NumberField measure = new NumberField("Measured, in the unit named above");
+    private final NumberField measure = new NumberField();
 
     /**
      * Makes the fields.
@@ -48,6 +49,10 @@ final class CheckNotes extends Div {
             }
         });
         measure.setTestId("measure");
+        measure.setLabel(check.readingUnit()
+                .map(ReadingUnit::label)
+                .orElse("Measured"));
+        measure.setVisible(check.readingUnit().isPresent());
         measure.addValueChangeListener(change -> {
             if (change.isFromClient()) {
                 save(found -> new Finding(
@@ -66,6 +71,7 @@ final class CheckNotes extends Div {
     void show(Finding found) {
         note.setValue(found.note() == null ? "" : found.note());
         measure.setValue(found.measured());
+        measure.setVisible(check.readingUnit().isPresent() || found.measured() != null);
     }
 
     void clear() {

@@ -23,6 +23,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 class InspectionPartTests extends BoatPageTests {
 
     private static final String CHECK = "hull-uv";
+    private static final String MEASURED = "hull-scratch";
 
     @Autowired
     PhotoAlbum album;
@@ -107,16 +108,16 @@ class InspectionPartTests extends BoatPageTests {
 
     @Test
     void keepsMethodNoteMeasureAndQuoteWithTheFinding() {
-        tap("tap-" + CHECK + "-minor");
-        tap("more-" + CHECK);
-        test(byId(TextField.class, "note-" + CHECK)).setValue("chalk on the port side");
-        test(byId(TextField.class, "measured-" + CHECK)).setValue("1.5");
-        test(byId(TextField.class, "quote-" + CHECK)).setValue("85");
+        tap("tap-" + MEASURED + "-minor");
+        tap("more-" + MEASURED);
+        test(byId(TextField.class, "note-" + MEASURED)).setValue("chalk on the port side");
+        test(byId(TextField.class, "measured-" + MEASURED)).setValue("1.5");
+        test(byId(TextField.class, "quote-" + MEASURED)).setValue("85");
         @SuppressWarnings("unchecked")
-        Select<Method> method = byId(Select.class, "method-" + CHECK);
+        Select<Method> method = byId(Select.class, "method-" + MEASURED);
         test(method).selectItem("Looked at by a shop or repairer");
 
-        tap("tap-" + CHECK + "-major");
+        tap("tap-" + MEASURED + "-major");
 
         Finding finding = kept().findings().getFirst();
         assertThat(finding.outcome()).isEqualTo(Outcome.MAJOR);
@@ -129,9 +130,9 @@ class InspectionPartTests extends BoatPageTests {
 
     @Test
     void refusesAMeasureThatIsNoNumber() {
-        tap("tap-" + CHECK + "-minor");
-        tap("more-" + CHECK);
-        TextField measured = byId(TextField.class, "measured-" + CHECK);
+        tap("tap-" + MEASURED + "-minor");
+        tap("more-" + MEASURED);
+        TextField measured = byId(TextField.class, "measured-" + MEASURED);
         test(measured).setValue("a lot");
 
         assertRefused(measured, "not a quantity that can be read");
@@ -217,5 +218,16 @@ class InspectionPartTests extends BoatPageTests {
         settle();
 
         assertThat($(Image.class).all()).hasSize(2);
+    }
+
+    @Test
+    void asksForAMeasureOnlyWhereSomethingIsMeasuredAndNamesItsUnit() {
+        tap("tap-" + CHECK + "-minor");
+        tap("more-" + CHECK);
+        tap("tap-" + MEASURED + "-minor");
+        tap("more-" + MEASURED);
+
+        assertThat(byId(TextField.class, "measured-" + CHECK).isVisible()).isFalse();
+        assertThat(byId(TextField.class, "measured-" + MEASURED).getLabel()).isEqualTo("Measured, mm");
     }
 }
