@@ -1,5 +1,7 @@
 package org.keelweigh.condition;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -110,9 +112,13 @@ public record Check(
     /**
      * Tells a reading in words, such as "measured 6 mm"; without a unit where this check names none.
      *
-     * @param number the reading, written already
+     * @param reading the reading in the check's unit; at most two decimals of it are told
      */
-    public String told(String number) {
+    public String told(double reading) {
+        String number = BigDecimal.valueOf(reading)
+                .setScale(2, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
         return readingUnit().map(unit -> unit.told(number)).orElse("measured " + number);
     }
 

@@ -70,7 +70,7 @@ public record VisitProof(
                 : check.grade(finding.outcome()).map(grade -> grade.looksLike()).orElse("");
         return finding.outcome().label()
                 + (looks.isEmpty() ? "" : ": " + looks)
-                + (finding.measured() == null ? "" : "; " + check.told(Display.number(finding.measured(), 1)))
+                + (finding.measured() == null ? "" : "; " + check.told(finding.measured()))
                 + (finding.note() == null ? "" : "; note: " + finding.note());
     }
 

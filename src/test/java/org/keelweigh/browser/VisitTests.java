@@ -63,7 +63,7 @@ class VisitTests extends Journey {
         page.getByTestId("see-results").tap();
         reads(page.locator("main"), all + " of " + all + " checks made");
         reads(page.locator("main"), NOTE);
-        papersTellEverything(page, minorTitle, majorTitle, check(major).told("6"));
+        papersTellEverything(page, minorTitle, majorTitle, check(major).told(6));
         boatAndComparisonFollow(page, list, major);
     }
 

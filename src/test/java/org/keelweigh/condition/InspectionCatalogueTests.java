@@ -151,9 +151,9 @@ class InspectionCatalogueTests {
 
     @Test
     void tellsAReadingWithItsUnit() {
-        assertThat(CATALOGUE.check("hull-scratch").orElseThrow().told("2")).isEqualTo("measured 2 mm");
-        assertThat(CATALOGUE.check("prop-gears").orElseThrow().told("6")).isEqualTo("measured 6°");
-        assertThat(CATALOGUE.check("drilled-holes").orElseThrow().told("3")).isEqualTo("counted 3");
-        assertThat(CATALOGUE.check("hull-uv").orElseThrow().told("3")).isEqualTo("measured 3");
+        assertThat(CATALOGUE.check("hull-scratch").orElseThrow().told(2)).isEqualTo("measured 2 mm");
+        assertThat(CATALOGUE.check("prop-gears").orElseThrow().told(6)).isEqualTo("measured 6°");
+        assertThat(CATALOGUE.check("drilled-holes").orElseThrow().told(3)).isEqualTo("counted 3");
+        assertThat(CATALOGUE.check("hull-uv").orElseThrow().told(0.125)).isEqualTo("measured 0.13");
     }
 }

@@ -18,7 +18,6 @@ import org.keelweigh.condition.Grade;
 import org.keelweigh.condition.Method;
 import org.keelweigh.condition.Outcome;
 import org.keelweigh.shortlist.CandidateData;
-import org.keelweigh.shortlist.Display;
 
 /** One check: what each outcome looks like, and one tap to say which it is. */
 final class CheckRow extends Article {
@@ -137,7 +136,7 @@ final class CheckRow extends Article {
     private String made(Finding finding) {
         return Plain.capital(finding.outcome().label()) + ", "
                 + finding.method().label()
-                + (finding.measured() == null ? "" : ", " + check.told(Display.number(finding.measured(), 1)))
+                + (finding.measured() == null ? "" : ", " + check.told(finding.measured()))
                 + (finding.note() == null ? "" : ": " + finding.note());
     }
 

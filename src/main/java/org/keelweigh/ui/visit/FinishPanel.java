@@ -70,7 +70,7 @@ final class FinishPanel extends Div implements VisitPanel {
 
     private static ListItem line(Check check, Finding finding) {
         return new ListItem(check.title() + ": " + finding.outcome().label()
-                + (finding.measured() == null ? "" : ", " + check.told(Display.number(finding.measured(), 1)))
+                + (finding.measured() == null ? "" : ", " + check.told(finding.measured()))
                 + (finding.note() == null ? "" : " – " + finding.note()));
     }
 
