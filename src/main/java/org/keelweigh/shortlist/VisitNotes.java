@@ -45,42 +45,19 @@ public record VisitNotes(
 
     /** Makes notes in which nothing is written. */
     public static VisitNotes none() {
-        return new VisitNotes(
-                null, null, null, null, null, null, null, null, new TreeMap<>(), null, null, List.of());
+        return new VisitNotes(null, null, null, null, null, null, null, null, new TreeMap<>(), null, null, List.of());
     }
 
     /** Tells the same begun at a moment with minutes to go. */
     public VisitNotes begun(Instant moment, int forMinutes) {
         return new VisitNotes(
-                moment,
-                forMinutes,
-                place,
-                present,
-                seller,
-                buyer,
-                included,
-                agreedPrice,
-                answers,
-                order,
-                at,
-                skipped);
+                moment, forMinutes, place, present, seller, buyer, included, agreedPrice, answers, order, at, skipped);
     }
 
     /** Tells the same on another way round the boat. */
     public VisitNotes onTheWay(@Nullable VisitOrder by, @Nullable String open, List<String> putOff) {
         return new VisitNotes(
-                startedAt,
-                minutes,
-                place,
-                present,
-                seller,
-                buyer,
-                included,
-                agreedPrice,
-                answers,
-                by,
-                open,
-                putOff);
+                startedAt, minutes, place, present, seller, buyer, included, agreedPrice, answers, by, open, putOff);
     }
 
     /** Tells the same on the way round the boat that other notes tell. */

@@ -49,7 +49,9 @@ class VisitTests extends Journey {
         String majorTitle = title(page);
         changes(page.getByTestId("standing"), standing);
         page.getByTestId("note").locator("textarea").fill(NOTE);
-        reads(page.getByTestId("measure"), check(major).readingUnit().orElseThrow().label());
+        reads(
+                page.getByTestId("measure"),
+                check(major).readingUnit().orElseThrow().label());
         fill(page, "measure", "6");
         takesPhotos(page);
         page.getByTestId("next").tap();
@@ -126,7 +128,9 @@ class VisitTests extends Journey {
         String large = page.locator(".kw-photo-large").getAttribute("src");
         page.getByText("Close", new Page.GetByTextOptions().setExact(true)).tap();
         String kept = new String(
-                page.request().get(page.url().replaceFirst("/list/.*", "/" + large)).body(),
+                page.request()
+                        .get(page.url().replaceFirst("/list/.*", "/" + large))
+                        .body(),
                 StandardCharsets.ISO_8859_1);
         assertThat(kept).contains("JFIF").doesNotContain(SamplePictures.PLACE).doesNotContain("Exif");
     }
@@ -171,7 +175,8 @@ class VisitTests extends Journey {
         return tapped;
     }
 
-    private static void papersTellEverything(Page page, String minor, String major, String measured) throws IOException {
+    private static void papersTellEverything(Page page, String minor, String major, String measured)
+            throws IOException {
         fill(page, "seller", "Finch");
         fill(page, "buyer", "Wren");
         String proof = paper(page, "Visit record (page)");
@@ -183,14 +188,17 @@ class VisitTests extends Journey {
                 .containsPattern("Begun</th><td>[0-9]{4}-[0-9]{2}-[0-9]{2} [0-9]{2}:[0-9]{2}")
                 .contains("Every check was made.");
         String sale = paper(page, "Bill of sale, draft (page)");
-        assertThat(sale).contains(minor + " – minor", major + " – major", measured, NOTE).doesNotContain("None was found");
+        assertThat(sale)
+                .contains(minor + " – minor", major + " – major", measured, NOTE)
+                .doesNotContain("None was found");
         assertThat(paper(page, "Visit record (PDF)")).startsWith("%PDF");
     }
 
     private static String paper(Page page, String link) throws IOException {
         Download download =
                 page.waitForDownload(() -> page.getByText(link).first().tap());
-        return Files.readString(download.path(), link.contains("PDF") ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8);
+        return Files.readString(
+                download.path(), link.contains("PDF") ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8);
     }
 
     private void boatAndComparisonFollow(Page page, String list, String major) {

@@ -55,22 +55,22 @@ class ImportServiceTests {
         String first = Documented.example().replace("\"formatVersion\": 2", "\"formatVersion\": 1");
         assertThat(first).contains("\"formatVersion\": 1").doesNotContain("visit");
 
-        assertThat(reading.read(first))
-                .isInstanceOfSatisfying(ImportResult.Ready.class, ready -> assertThat(
-                                ready.document().candidates())
-                        .allSatisfy(boat -> assertThat(boat.visit()).isEqualTo(VisitNotes.none())));
+        assertThat(reading.read(first)).isInstanceOfSatisfying(ImportResult.Ready.class, ready -> assertThat(
+                        ready.document().candidates())
+                .allSatisfy(boat -> assertThat(boat.visit()).isEqualTo(VisitNotes.none())));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"yesterday", "2026-04-01", "1969-12-31T23:59:59Z", "2200-01-01T00:00:00Z"})
     void refusesVisitsAtNoMomentThatCanBe(String moment) {
         String text = Documented.example()
-                .replace("\"liking\": { \"0b0e8b54-5d0c-4f0e-8a55-3f6b8a4f1c02\": 7 }\n      }", "\"liking\": {} }, \"visit\": { \"startedAt\": \"" + moment + "\" }");
+                .replace(
+                        "\"liking\": { \"0b0e8b54-5d0c-4f0e-8a55-3f6b8a4f1c02\": 7 }\n      }",
+                        "\"liking\": {} }, \"visit\": { \"startedAt\": \"" + moment + "\" }");
 
-        assertThat(reading.read(text))
-                .isInstanceOfSatisfying(ImportResult.Refused.class, refused -> assertThat(
-                                refused.problems().getFirst().sentence())
-                        .contains("is not a moment"));
+        assertThat(reading.read(text)).isInstanceOfSatisfying(ImportResult.Refused.class, refused -> assertThat(
+                        refused.problems().getFirst().sentence())
+                .contains("is not a moment"));
     }
 
     @Test

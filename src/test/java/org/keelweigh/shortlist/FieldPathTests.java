@@ -77,8 +77,7 @@ class FieldPathTests {
         VisitNotes from = new FieldPath("minutes").with(new FieldPath("place").with(VisitNotes.none(), "Shed"), 30);
         VisitNotes to = new FieldPath("place").with(VisitNotes.none(), "Slipway");
 
-        assertThat(new FieldPath("minutes").copied(from, to))
-                .isEqualTo(new FieldPath("minutes").with(to, 30));
+        assertThat(new FieldPath("minutes").copied(from, to)).isEqualTo(new FieldPath("minutes").with(to, 30));
         assertThat(new FieldPath("seller").copied(from, to)).isEqualTo(to);
         assertThat(new FieldPath("place").copied(VisitNotes.none(), to)).isEqualTo(VisitNotes.none());
     }

@@ -94,8 +94,8 @@ abstract class PhotoAlbumContract {
 
         VisitNotes begun = save(boat, VisitNotes.none(), VisitNotes.none().begun(START, 45), "Wren");
         VisitNotes all = save(boat, begun, with(begun, "answers.why", "moving house"), "Wren");
-        VisitNotes moved = book.move(
-                boat.id(), now -> now.onTheWay(VisitOrder.CHOICE, "hull-uv", List.of("hull-soft")));
+        VisitNotes moved =
+                book.move(boat.id(), now -> now.onTheWay(VisitOrder.CHOICE, "hull-uv", List.of("hull-soft")));
 
         assertThat(book.notes(boat.id())).isEqualTo(moved);
         assertThat(moved).isEqualTo(all.onTheWay(VisitOrder.CHOICE, "hull-uv", List.of("hull-soft")));
@@ -110,8 +110,8 @@ abstract class PhotoAlbumContract {
         VisitNotes seen = save(boat, VisitNotes.none(), with(VisitNotes.none(), "place", "Old boathouse"), "Wren");
         save(boat, seen, with(with(seen, "seller", "Finch"), "answers.why", "moving house"), "Alder");
 
-        Saved<VisitNotes> saved = book.save(
-                boat.id(), seen, with(with(seen, "minutes", 30), "answers.age", "four years"), "Wren");
+        Saved<VisitNotes> saved =
+                book.save(boat.id(), seen, with(with(seen, "minutes", 30), "answers.age", "four years"), "Wren");
 
         assertThat(saved).isInstanceOfSatisfying(Saved.Merged.class, merged -> assertThat(merged.by())
                 .isEqualTo("Alder"));
@@ -131,10 +131,11 @@ abstract class PhotoAlbumContract {
 
         Saved<VisitNotes> saved = book.save(boat.id(), none, with(none, "place", "New boathouse"), "Wren");
 
-        assertThat(saved).isEqualTo(new Saved.Clashed<>(
-                book.notes(boat.id()),
-                "Alder",
-                List.of(new Clash("visit.place", "New boathouse", "Old boathouse"))));
+        assertThat(saved)
+                .isEqualTo(new Saved.Clashed<>(
+                        book.notes(boat.id()),
+                        "Alder",
+                        List.of(new Clash("visit.place", "New boathouse", "Old boathouse"))));
         assertThat(book.notes(boat.id()).place()).isEqualTo("Old boathouse");
         assertThat(FieldWords.plain().of("visit.place")).isEqualTo("place of the visit");
     }
@@ -144,8 +145,8 @@ abstract class PhotoAlbumContract {
         Candidate boat = boat();
         book.move(boat.id(), now -> now.onTheWay(VisitOrder.WORTH, "hull-uv", List.of("hull-soft")));
 
-        Saved<VisitNotes> saved = book.save(
-                boat.id(), VisitNotes.none(), with(VisitNotes.none(), "place", "Old boathouse"), "Wren");
+        Saved<VisitNotes> saved =
+                book.save(boat.id(), VisitNotes.none(), with(VisitNotes.none(), "place", "Old boathouse"), "Wren");
 
         assertThat(saved).isInstanceOf(Saved.Done.class);
         assertThat(saved.current().at()).isEqualTo("hull-uv");
@@ -165,13 +166,12 @@ abstract class PhotoAlbumContract {
     @Test
     void losesNoNoteWhenManySaveAtOnce() {
         Candidate boat = boat();
-        List<String> questions = IntStream.range(0, 24).mapToObj(each -> "question-" + each).toList();
+        List<String> questions =
+                IntStream.range(0, 24).mapToObj(each -> "question-" + each).toList();
 
-        questions.parallelStream().forEach(question -> book.save(
-                boat.id(),
-                VisitNotes.none(),
-                with(VisitNotes.none(), "answers." + question, "yes"),
-                "Wren"));
+        questions.parallelStream()
+                .forEach(question -> book.save(
+                        boat.id(), VisitNotes.none(), with(VisitNotes.none(), "answers." + question, "yes"), "Wren"));
 
         assertThat(book.notes(boat.id()).answers()).containsOnlyKeys(questions);
     }

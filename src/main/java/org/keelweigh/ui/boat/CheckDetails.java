@@ -54,8 +54,7 @@ final class CheckDetails extends Div {
         show.setTestId("chances-" + check.id());
         chances.add(show);
         photos = new PhotoStrip(desk.album(), photo -> check.title());
-        PhotoUpload upload =
-                PhotoUpload.into(desk.album(), desk.candidate().id(), check.id());
+        PhotoUpload upload = PhotoUpload.into(desk.album(), desk.candidate().id(), check.id());
         add(how(), noted, notYet, photos, upload, chances);
         showPhotos();
     }
@@ -140,9 +139,7 @@ final class CheckDetails extends Div {
             }
         });
         measured.setTestId("measured-" + check.id());
-        measured.setLabel(check.readingUnit()
-                .map(ReadingUnit::label)
-                .orElse("Measured"));
+        measured.setLabel(check.readingUnit().map(ReadingUnit::label).orElse("Measured"));
         measured.addValueChangeListener(change -> {
             if (change.isFromClient()) {
                 measure(change.getValue());

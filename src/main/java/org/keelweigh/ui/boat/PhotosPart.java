@@ -17,8 +17,9 @@ final class PhotosPart extends BoatPart {
         PhotoUpload upload = PhotoUpload.into(desk.album(), desk.candidate().id(), null);
         add(Plain.sheet(
                 "Photos of the boat",
-                Plain.soft("Photos of one check are taken beside that check, here under Inspection or on the visit. The "
-                        + "place where a photo was taken is not kept."),
+                Plain.soft(
+                        "Photos of one check are taken beside that check, here under Inspection or on the visit. The "
+                                + "place where a photo was taken is not kept."),
                 strip,
                 upload));
         refresh();

@@ -50,7 +50,8 @@ public final class PhotoStrip extends UnorderedList {
         String words = photo.caption() == null ? subject.apply(photo) : photo.caption();
         Image small = new Image(PhotoFiles.smallAddress(photo.id()), "Photo: " + words);
         small.getElement().setAttribute("loading", "lazy");
-        NativeButton open = new NativeButton("", click -> PhotoDialog.of(photo, words).open());
+        NativeButton open =
+                new NativeButton("", click -> PhotoDialog.of(photo, words).open());
         open.add(small);
         open.addClassName("kw-photo-open");
         open.setAriaLabel("Enlarge the photo: " + words);

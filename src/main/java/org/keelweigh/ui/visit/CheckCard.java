@@ -11,7 +11,6 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.keelweigh.appraisal.CheckOutlook;
 import org.keelweigh.condition.Check;
 import org.keelweigh.condition.Finding;
 import org.keelweigh.condition.Grade;

@@ -49,9 +49,7 @@ final class CheckNotes extends Div {
             }
         });
         measure.setTestId("measure");
-        measure.setLabel(check.readingUnit()
-                .map(ReadingUnit::label)
-                .orElse("Measured"));
+        measure.setLabel(check.readingUnit().map(ReadingUnit::label).orElse("Measured"));
         measure.setVisible(check.readingUnit().isPresent());
         measure.addValueChangeListener(change -> {
             if (change.isFromClient()) {

@@ -58,8 +58,8 @@ final class NoteFields {
 
     /** Makes a field for an amount of money. */
     NumberField money(String field, String label) {
-        NumberField money = new NumberField(
-                label + ", " + desk.facts().shortlist().data().currency());
+        NumberField money =
+                new NumberField(label + ", " + desk.facts().shortlist().data().currency());
         money.setMin(0);
         money.setMax(MOST_MONEY);
         money.setTestId(field);

@@ -79,7 +79,8 @@ final class PreparePanel extends Div implements VisitPanel {
                 notes.line("place", "Place of the visit"),
                 notes.line("present", "Who is there"));
         Optional.ofNullable(desk.notes().startedAt()).ifPresent(start -> {
-            Paragraph begun = new Paragraph("The walk began on " + MINUTE.format(start.atZone(ZoneId.systemDefault())) + ".");
+            Paragraph begun =
+                    new Paragraph("The walk began on " + MINUTE.format(start.atZone(ZoneId.systemDefault())) + ".");
             begun.setTestId("begun");
             meeting.add(begun);
         });

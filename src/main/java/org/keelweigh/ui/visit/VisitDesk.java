@@ -181,9 +181,7 @@ final class VisitDesk {
 
     /** Tells the photos of one check. */
     List<Photo> photos(Check check) {
-        return photos.stream()
-                .filter(photo -> check.id().equals(photo.check()))
-                .toList();
+        return photos.stream().filter(photo -> check.id().equals(photo.check())).toList();
     }
 
     VisitNotes notes() {
