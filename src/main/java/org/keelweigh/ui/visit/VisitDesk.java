@@ -28,8 +28,8 @@ import org.keelweigh.condition.SellerQuestion;
 import org.keelweigh.shortlist.Candidate;
 import org.keelweigh.shortlist.CandidateData;
 import org.keelweigh.shortlist.CandidateId;
+import org.keelweigh.shortlist.ClashWords;
 import org.keelweigh.shortlist.Facts;
-import org.keelweigh.shortlist.FieldWords;
 import org.keelweigh.shortlist.Photo;
 import org.keelweigh.shortlist.PhotoAlbum;
 import org.keelweigh.shortlist.Saved;
@@ -217,10 +217,10 @@ final class VisitDesk {
         open(null);
     }
 
-    private FieldWords words() {
+    private ClashWords words() {
         Map<String, String> questions = guide().questions(report().boat()).stream()
                 .collect(Collectors.toMap(SellerQuestion::id, SellerQuestion::text));
-        return new FieldWords(id -> questions.getOrDefault(id, id));
+        return new ClashWords(measured.situation().display(), id -> questions.getOrDefault(id, id));
     }
 
     int minutes() {
