@@ -82,6 +82,9 @@ public final class FieldValues {
      */
     public String of(String path, String written) {
         String name = path.substring(path.lastIndexOf('.') + 1);
+        if (path.startsWith(VisitBook.FIELD)) {
+            return noted(name, written);
+        }
         if (OWN_WORDS.contains(name) || path.startsWith("liftedRulings.")) {
             return written.equals(NOTHING) ? written : "“" + written + "”";
         }
@@ -97,6 +100,18 @@ public final class FieldValues {
             String words = wordsOf.apply(written);
             return words.equals(written) ? written.replace('-', ' ') : words;
         }
+    }
+
+    /** Notes of a visit are people's own words but for two figures. */
+    private String noted(String name, String written) {
+        if (written.equals(NOTHING)) {
+            return written;
+        }
+        return switch (name) {
+            case "minutes" -> written + " minutes";
+            case "agreedPrice" -> display.money(Double.parseDouble(written));
+            default -> "“" + written + "”";
+        };
     }
 
     private String figure(String path, String name, double value) {

@@ -137,7 +137,10 @@ abstract class PhotoAlbumContract {
                         "Alder",
                         List.of(new Clash("visit.place", "New boathouse", "Old boathouse"))));
         assertThat(book.notes(boat.id()).place()).isEqualTo("Old boathouse");
-        assertThat(new FieldWords(id -> id).of("visit.place")).isEqualTo("place of the visit");
+        assertThat(new ClashWords(new Display(UnitSystem.METRIC, "EUR"), id -> id)
+                        .of("Alder", ((Saved.Clashed<VisitNotes>) saved).clashes()))
+                .isEqualTo("Alder changed the same field (place of the visit) meanwhile: it is “Old boathouse” now, "
+                        + "and yours is “New boathouse”.");
     }
 
     @Test

@@ -220,7 +220,7 @@ final class VisitDesk {
     private ClashWords words() {
         Map<String, String> questions = guide().questions(report().boat()).stream()
                 .collect(Collectors.toMap(SellerQuestion::id, SellerQuestion::text));
-        return new ClashWords(measured().situation().display(), id -> questions.getOrDefault(id, id));
+        return new ClashWords(measured.situation().display(), id -> questions.getOrDefault(id, id));
     }
 
     int minutes() {
