@@ -51,7 +51,7 @@ export class Card {
       ...this.#head(number),
       set,
       this.#told,
-      line('Measured, in the unit named above', measured),
+      ...(check.measured ? [line(check.measured, measured)] : []),
       line('Note', note),
       make('span', 'Note:', 'blank'),
       row,

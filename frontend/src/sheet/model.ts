@@ -27,6 +27,8 @@ export interface Check {
   readonly waiting: number;
   readonly caution?: string | null;
   readonly ifFitted: boolean;
+  /** What the field for a reading is called, with its unit; none where nothing is measured. */
+  readonly measured?: string | null;
   readonly fine: string;
   readonly grades: readonly Grade[];
   readonly known?: { readonly outcome: string; readonly note?: string | null } | null;

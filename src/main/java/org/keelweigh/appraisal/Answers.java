@@ -182,12 +182,10 @@ public final class Answers {
             return "Nothing that you weigh tells them apart.";
         }
         if (pros.isEmpty()) {
-            return "Nothing speaks for " + name(boat) + " against " + name(other) + ".";
+            return name(boat) + " is ahead of " + name(other) + " in nothing that you weigh.";
         }
-        return "For it speaks " + pros
-                + (cons.isEmpty()
-                        ? "; nothing that you weigh speaks for " + name(other) + "."
-                        : "; for " + name(other) + " speaks " + cons + ".");
+        return "It is ahead in " + pros + "; " + name(other) + " is ahead in "
+                + (cons.isEmpty() ? "nothing that you weigh" : cons) + ".";
     }
 
     private String named(List<Difference.Part> parts, int boat, int other) {

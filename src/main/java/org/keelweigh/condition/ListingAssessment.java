@@ -239,6 +239,9 @@ public record ListingAssessment(
     }
 
     private static String percent(double chance) {
+        if (chance < 0.01) {
+            return "under 1 %";
+        }
         return String.format(Locale.ROOT, chance < 0.0995 ? "%.1f %%" : "%.0f %%", 100 * chance);
     }
 }

@@ -83,8 +83,7 @@ public record FitRow(
             case "mm" -> in.small(measure / MM_PER_M);
             case "m" -> in.length(measure);
             case "kg" -> in.mass(measure);
-            case "share" -> in.percent(measure);
-            case "ratio" -> in.ratio(measure) + " times";
+            case "share", "ratio" -> in.percent(measure);
             case "level" -> "level " + Math.round(measure) + " of 3";
             default -> Math.round(measure) + " " + unit;
         };

@@ -14,6 +14,7 @@ import org.keelweigh.condition.Check;
 import org.keelweigh.condition.Grade;
 import org.keelweigh.condition.InspectionCatalogue;
 import org.keelweigh.condition.Outcome;
+import org.keelweigh.condition.ReadingUnit;
 import org.keelweigh.condition.StopRule;
 import org.keelweigh.shortlist.Candidate;
 import org.keelweigh.shortlist.Documents;
@@ -56,6 +57,7 @@ public final class FieldSheet {
             double waiting,
             @Nullable String caution,
             boolean ifFitted,
+            @Nullable String measured,
             String fine,
             List<GradePart> grades,
             @Nullable KnownPart known) {}
@@ -124,6 +126,7 @@ public final class FieldSheet {
                 check.waitingMinutes(),
                 check.caution().orElse(null),
                 check.ifFitted(),
+                check.readingUnit().map(ReadingUnit::label).orElse(null),
                 check.fineLooksLike(),
                 check.grades().stream().map(FieldSheet::grade).toList(),
                 known);

@@ -25,21 +25,26 @@ final class FitPart extends BoatPart {
         removeAll();
         FitAssessment fit = desk().report().fit();
         Div people = Plain.row("kw-columns");
-        fit.people().forEach(each -> people.add(person(each)));
+        fit.people().forEach(each -> people.add(person(each, fit.boatRows())));
         add(
                 people,
                 Plain.sheet("Water, home and car", rows("Fit to water, home and car", fit.boatRows())),
                 speed(fit.speed()));
     }
 
-    private Component person(PersonFit person) {
+    /** What holds for everybody stands once, further down. */
+    private Component person(PersonFit person, List<FitScore> shared) {
         String points = person.points().isPresent()
                 ? Display.number(person.points().getAsDouble(), 0) + " of 100 points: the weakest row counts most."
                 : "Nothing is known yet.";
         return Plain.sheet(
                 person.paddler().name(),
                 Plain.soft(points),
-                rows("Fit to " + person.paddler().name(), person.scores()));
+                rows(
+                        "Fit to " + person.paddler().name(),
+                        person.scores().stream()
+                                .filter(each -> !shared.contains(each))
+                                .toList()));
     }
 
     private Component rows(String caption, List<FitScore> scores) {

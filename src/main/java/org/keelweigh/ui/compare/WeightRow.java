@@ -18,6 +18,7 @@ class WeightRow extends Div {
     private static final int SEND_EVERY_MS = 100;
     /** The answer to a last step reaches the page before the rest is asked for, which is ten times as much to draw. */
     private static final int AT_REST_MS = 150;
+
     private static final double TELLS_NOTHING = 0.0005;
     private static final double TELLS_LITTLE = 0.02;
 
@@ -71,7 +72,9 @@ class WeightRow extends Div {
                 listener.moved(criterion, change.getValue());
             }
         });
-        slider.getElement().addEventListener("change", event -> listener.released()).debounce(AT_REST_MS);
+        slider.getElement()
+                .addEventListener("change", event -> listener.released())
+                .debounce(AT_REST_MS);
         field.setAriaLabel("Points for " + yardstick.name() + ", 0 to 100");
         field.setTestId("points-" + criterion);
         field.setMin(0);

@@ -25,7 +25,7 @@ class WhySection extends Fold implements Part {
     private final Select<CandidateId> one = new Select<>();
     private final Select<CandidateId> other = new Select<>();
     private final Paragraph sentence = new Paragraph();
-    private final DifferenceBar bar = new DifferenceBar("What speaks for the one and for the other, in points");
+    private final DifferenceBar bar = new DifferenceBar("Where each of the two is ahead, in points");
     private transient @Nullable Glance glance;
 
     WhySection() {
