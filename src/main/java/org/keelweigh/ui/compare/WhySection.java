@@ -7,7 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import org.keelweigh.appraisal.Answers;
+import org.keelweigh.appraisal.Reasons;
 import org.keelweigh.appraisal.Yardstick;
 import org.keelweigh.decision.Difference;
 import org.keelweigh.shortlist.CandidateId;
@@ -112,7 +112,7 @@ class WhySection extends Fold implements Part {
         int behind = margin >= 0 ? b : a;
         String ruled = now.perspective().ruledOut(ahead) ? " (though it is ruled out)" : "";
         return now.name(ahead) + ruled + " is " + Glance.points(Math.abs(margin)) + " ahead of " + now.name(behind)
-                + ". " + Answers.why(now.measured(), now.perspective(), ahead, behind);
+                + ". " + new Reasons(now.measured(), now.perspective()).of(ahead, behind);
     }
 
     private static int place(Glance now, CandidateId id) {

@@ -1,7 +1,6 @@
 package org.keelweigh.ui.visit;
 
 import com.vaadin.flow.component.UI;
-import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -13,7 +12,6 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.keelweigh.appraisal.AppraisalService;
 import org.keelweigh.appraisal.BoatReport;
 import org.keelweigh.appraisal.CheckOutlook;
 import org.keelweigh.appraisal.Measured;
@@ -35,14 +33,11 @@ import org.keelweigh.shortlist.PhotoAlbum;
 import org.keelweigh.shortlist.Saved;
 import org.keelweigh.shortlist.ShortlistEditing;
 import org.keelweigh.shortlist.ShortlistId;
-import org.keelweigh.shortlist.VisitBook;
 import org.keelweigh.shortlist.VisitNotes;
 import org.keelweigh.shortlist.VisitOrder;
-import org.keelweigh.ui.shell.Background;
 import org.keelweigh.ui.shell.Latest;
 import org.keelweigh.ui.shell.SaveNews;
 import org.keelweigh.ui.shell.Visitor;
-import org.springframework.stereotype.Component;
 
 /** One boat under visit: what is known of it now, and how new knowledge is saved. */
 final class VisitDesk {
@@ -50,7 +45,7 @@ final class VisitDesk {
     /** Used until somebody says how long they have. */
     static final int USUAL_MINUTES = 45;
 
-    private final Services services;
+    private final VisitServices services;
     private final CandidateId boat;
     private final Latest<Measured> measuring;
     private final Latest<NextChecks> advising;
@@ -61,15 +56,15 @@ final class VisitDesk {
     private Optional<NextChecks> advice = Optional.empty();
     private Runnable onChange = () -> {};
 
-    VisitDesk(Services services, Facts facts, CandidateId boat) {
+    VisitDesk(VisitServices services, Facts facts, CandidateId boat) {
         this.services = services;
         this.facts = facts;
         this.boat = boat;
-        measuring = new Latest<>(services.background, "what a visit's findings change");
-        advising = new Latest<>(services.background, "what could change the choice");
-        measured = services.appraisal.measure(facts);
-        photos = services.album.photos(boat);
-        notes = services.book.notes(boat);
+        measuring = new Latest<>(services.background(), "what a visit's findings change");
+        advising = new Latest<>(services.background(), "what could change the choice");
+        measured = services.appraisal().measure(facts);
+        photos = services.album().photos(boat);
+        notes = services.book().notes(boat);
     }
 
     /** Has {@code changed} follow whenever something is worked out anew, what the order asks for to begin with. */
@@ -91,7 +86,7 @@ final class VisitDesk {
         boolean news = !now.equals(facts);
         facts = now;
         if (news) {
-            page().ifPresent(ui -> measuring.ask(ui, () -> services.appraisal.measure(now), found -> {
+            page().ifPresent(ui -> measuring.ask(ui, () -> services.appraisal().measure(now), found -> {
                 measured = found;
                 onChange.run();
                 advise();
@@ -102,8 +97,8 @@ final class VisitDesk {
 
     /** Reads again what is kept beside the facts. */
     private boolean reread() {
-        List<Photo> albumNow = services.album.photos(boat);
-        VisitNotes notesNow = services.book.notes(boat);
+        List<Photo> albumNow = services.album().photos(boat);
+        VisitNotes notesNow = services.book().notes(boat);
         boolean news = !albumNow.equals(photos) || !notesNow.equals(notes);
         photos = albumNow;
         notes = notesNow;
@@ -115,8 +110,8 @@ final class VisitDesk {
             Measured now = measured;
             page().ifPresent(ui -> advising.ask(
                     ui,
-                    () -> services.appraisal.nextChecks(
-                            now.facts(), now.perspectives().getFirst()),
+                    () -> services.appraisal()
+                            .nextChecks(now.facts(), now.perspectives().getFirst()),
                     found -> {
                         advice = Optional.of(found);
                         onChange.run();
@@ -156,23 +151,23 @@ final class VisitDesk {
     }
 
     InspectionCatalogue inspection() {
-        return services.appraisal.catalogues().inspection();
+        return services.appraisal().catalogues().inspection();
     }
 
     VisitGuide guide() {
-        return services.guide;
+        return services.guide();
     }
 
     PhotoAlbum album() {
-        return services.album;
+        return services.album();
     }
 
     ShortlistEditing editing() {
-        return services.editing;
+        return services.editing();
     }
 
     Instant now() {
-        return services.clock.instant();
+        return services.clock().instant();
     }
 
     List<Photo> photos() {
@@ -196,16 +191,16 @@ final class VisitDesk {
      * @param after hears when the notes are as they are kept now, ours or theirs
      */
     void note(VisitNotes seen, UnaryOperator<VisitNotes> edit, Runnable after) {
-        Saved<VisitNotes> saved = services.book.save(boat, seen, edit.apply(seen), Visitor.name());
+        Saved<VisitNotes> saved = services.book().save(boat, seen, edit.apply(seen), Visitor.name());
         if (!(saved instanceof Saved.Gone)) {
             notes = saved.current();
             after.run();
         }
         SaveNews.tell(saved, words(), () -> {
             if (saved instanceof Saved.Gone) {
-                services.editing.restore(boat, Visitor.name());
+                services.editing().restore(boat, Visitor.name());
             }
-            notes = services.book.notes(boat);
+            notes = services.book().notes(boat);
             note(notes, edit, after);
         });
     }
@@ -239,7 +234,7 @@ final class VisitDesk {
 
     /** Takes another order from the first check on. */
     void order(VisitOrder other) {
-        notes = services.book.move(boat, now -> now.onTheWay(other, null, now.skipped()));
+        notes = services.book().move(boat, now -> now.onTheWay(other, null, now.skipped()));
         advise();
     }
 
@@ -252,7 +247,7 @@ final class VisitDesk {
     void open(@Nullable Check check) {
         String at = check == null ? null : check.id();
         if (!Objects.equals(at, notes.at())) {
-            notes = services.book.move(boat, now -> now.onTheWay(now.order(), at, now.skipped()));
+            notes = services.book().move(boat, now -> now.onTheWay(now.order(), at, now.skipped()));
         }
     }
 
@@ -278,7 +273,7 @@ final class VisitDesk {
 
     /** Tells the checks that apply, in zone order, made or not. */
     List<Check> checks() {
-        return services.guide.checks(report().boat());
+        return services.guide().checks(report().boat());
     }
 
     Optional<Finding> finding(String check) {
@@ -305,7 +300,7 @@ final class VisitDesk {
     }
 
     void skip(String check) {
-        notes = services.book.move(boat, now -> {
+        notes = services.book().move(boat, now -> {
             List<String> skipped = new ArrayList<>(now.skipped());
             skipped.remove(check);
             skipped.add(check);
@@ -316,8 +311,10 @@ final class VisitDesk {
     /** Saves a change of the boat's data at once. */
     Saved<Candidate> save(UnaryOperator<CandidateData> change) {
         Candidate seen = candidate();
-        Saved<Candidate> saved = services.editing.save(
-                new Candidate(seen.id(), seen.shortlist(), seen.version(), change.apply(seen.data())), Visitor.name());
+        Saved<Candidate> saved = services.editing()
+                .save(
+                        new Candidate(seen.id(), seen.shortlist(), seen.version(), change.apply(seen.data())),
+                        Visitor.name());
         switch (saved) {
             case Saved.Done<Candidate>(Candidate now) -> adopt(facts.with(now));
             case Saved.Merged<Candidate> merged -> reload(seen.shortlist());
@@ -328,36 +325,6 @@ final class VisitDesk {
     }
 
     private void reload(ShortlistId list) {
-        services.editing.facts(list).ifPresent(this::adopt);
-    }
-
-    /** Everything a visit works with. */
-    @Component
-    static final class Services {
-
-        private final ShortlistEditing editing;
-        private final PhotoAlbum album;
-        private final VisitBook book;
-        private final AppraisalService appraisal;
-        private final VisitGuide guide;
-        private final Clock clock;
-        private final Background background;
-
-        Services(
-                ShortlistEditing editing,
-                PhotoAlbum album,
-                VisitBook book,
-                AppraisalService appraisal,
-                VisitGuide guide,
-                Clock clock,
-                Background background) {
-            this.editing = editing;
-            this.album = album;
-            this.book = book;
-            this.appraisal = appraisal;
-            this.guide = guide;
-            this.clock = clock;
-            this.background = background;
-        }
+        services.editing().facts(list).ifPresent(this::adopt);
     }
 }

@@ -27,7 +27,7 @@ import org.keelweigh.ui.shell.ShortlistPage;
 @StyleSheet("css/photos.css")
 public class VisitView extends ShortlistPage {
 
-    private final transient VisitDesk.Services services;
+    private final transient VisitServices services;
     private final StandingLine standing = new StandingLine();
     private final Div steps = new Div();
     private final Div stage = new Div();
@@ -35,7 +35,7 @@ public class VisitView extends ShortlistPage {
     private transient @Nullable VisitDesk desk;
     private VisitStep step = VisitStep.PREPARE;
 
-    VisitView(ShortlistEditing editing, FactsFeed feed, VisitDesk.Services services) {
+    VisitView(ShortlistEditing editing, FactsFeed feed, VisitServices services) {
         super(editing, feed);
         this.services = services;
         addClassName("kw-visit");
