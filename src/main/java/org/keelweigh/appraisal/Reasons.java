@@ -25,7 +25,7 @@ public final class Reasons {
     public String of(int boat, int other) {
         Difference difference = perspective.difference(boat, other);
         String pros = named(difference.pros(), boat, other);
-        String cons = named(difference.cons(), boat, other);
+        String cons = named(difference.cons(), other, boat);
         if (pros.isEmpty() && cons.isEmpty()) {
             return "Nothing that you weigh tells them apart.";
         }

@@ -135,4 +135,21 @@ class AnswersTests {
     void tellsChancesWithoutAJump(double chance, String words) {
         assertThat(Confidence.inWords(chance)).isEqualTo(words);
     }
+
+    /** What the one is ahead in reads the same from either side, its own measure first. */
+    @Test
+    void tellsTheMeasureOfTheBoatThatIsAheadFirst() {
+        Measured measured = Samples.measured(
+                List.of(),
+                Samples.priced("Light", BoatKind.SIT_ON_TOP, 1500),
+                Samples.priced("Cheap", BoatKind.PEDAL_KAYAK, 300));
+        Reasons reasons = new Reasons(measured, measured.perspectives().getFirst());
+
+        String forward = reasons.of(0, 1);
+        String backward = reasons.of(1, 0);
+
+        assertThat(forward).startsWith("It is ahead in ");
+        assertThat(forward.substring(forward.lastIndexOf(" is ahead in ")))
+                .isEqualTo(backward.substring(backward.indexOf(" is ahead in "), backward.indexOf(";")) + ".");
+    }
 }
