@@ -123,8 +123,9 @@ public final class Answers {
         int people = measured.situation().paddlers().size();
         return people <= seats
                 ? Optional.empty()
-                : Optional.of(name(boat) + " has " + (seats == 1 ? "one seat" : seats + " seats") + ", so the " + people
-                        + " of you cannot all go at once.");
+                : Optional.of(name(boat) + " has " + (seats == 1 ? "one seat" : seats + " seats") + ", so "
+                        + (people == 2 ? "the two of you cannot both go" : "the " + people + " of you cannot all go")
+                        + " at once.");
     }
 
     private static String first(Confidence confidence, int leader) {

@@ -102,7 +102,7 @@ class AnswersTests {
         Measured solo = Samples.measured(couple, Samples.priced("Solo", BoatKind.SIT_ON_TOP, 500));
 
         assertThat(Answers.of(solo, solo.perspectives().getFirst()).sentences())
-                .contains("Solo has one seat, so the 2 of you cannot all go at once.");
+                .contains("Solo has one seat, so the two of you cannot both go at once.");
     }
 
     @Test

@@ -288,7 +288,7 @@ class RulingsTests {
         assertThat(rulings(TripOf.with(trip -> trip.carM = 2.9), List.of(), canoe)
                         .getFirst()
                         .reason())
-                .contains("172 %");
+                .contains("1.72 times");
         assertThat(rules(TripOf.with(trip -> trip.carM = 3.2), List.of(), canoe))
                 .isEmpty();
         assertThat(rules(

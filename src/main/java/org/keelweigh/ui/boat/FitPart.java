@@ -50,7 +50,7 @@ final class FitPart extends BoatPart {
     private Component rows(String caption, List<FitScore> scores) {
         List<List<String>> rows = new ArrayList<>();
         scores.forEach(each -> rows.add(row(each)));
-        return FoldingTable.of(caption, List.of("what", "measure", "points of 100", "why"), rows, 5);
+        return FoldingTable.of(caption, List.of("what", "why", "measure", "points of 100"), rows, 2);
     }
 
     private List<String> row(FitScore score) {
@@ -59,12 +59,12 @@ final class FitPart extends BoatPart {
             case FitScore.Scored scored ->
                 List.of(
                         label,
-                        scored.row().write(scored.measure(), desk().display()),
-                        Display.number(scored.points(), 0),
                         scored.dealBreaker().map(why -> why + " ").orElse("")
                                 + scored.note()
-                                + (scored.assumed() ? " Rests on an assumption." : ""));
-            case FitScore.Unknown unknown -> List.of(label, "not known", "–", "Needed: " + unknown.needed());
+                                + (scored.assumed() ? " Rests on an assumption." : ""),
+                        scored.row().write(scored.measure(), desk().display()),
+                        Display.number(scored.points(), 0));
+            case FitScore.Unknown unknown -> List.of(label, "Needed: " + unknown.needed(), "not known", "–");
         };
     }
 
