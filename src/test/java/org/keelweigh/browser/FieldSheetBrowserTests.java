@@ -78,8 +78,13 @@ class FieldSheetBrowserTests {
     void sendsBackWhatWasTappedAndItMerges() throws IOException {
         choose("hull-uv", "major");
         page.locator("article[data-check='hull-uv'] textarea").fill("chalk on \"both\" sides <b>");
-        page.locator("article[data-check='hull-uv'] input[type=number]").fill("3.5");
+        assertThat(page.locator("article[data-check='hull-uv'] input[type=number]")
+                        .count())
+                .isZero();
         choose("stern-drag", "fine");
+        assertThat(page.locator("article[data-check='stern-drag']").textContent())
+                .contains("Measured, mm");
+        page.locator("article[data-check='stern-drag'] input[type=number]").fill("3.5");
         page.reload();
         choose("hull-crack", "stop");
 
@@ -95,11 +100,12 @@ class FieldSheetBrowserTests {
                 .findings();
         Finding cracked = Finding.of("hull-crack", Outcome.STOP);
         Finding chalky =
-                new Finding("hull-uv", Outcome.MAJOR, Method.TOUCHED, 3.5, "chalk on \"both\" sides <b>", null);
-        assertThat(sheet).containsExactlyInAnyOrder(cracked, chalky, Finding.of("stern-drag", Outcome.FINE));
+                new Finding("hull-uv", Outcome.MAJOR, Method.TOUCHED, null, "chalk on \"both\" sides <b>", null);
+        Finding worn = new Finding("stern-drag", Outcome.FINE, Method.TOUCHED, 3.5, null, null);
+        assertThat(sheet).containsExactlyInAnyOrder(cracked, chalky, worn);
         Finding meanwhile = Finding.of("hull-crack", Outcome.FINE);
         FieldMerge merge = FieldMerge.of(BOAT.data().findings(), List.of(meanwhile), sheet);
-        assertThat(merge.taken()).containsExactlyInAnyOrder(chalky, Finding.of("stern-drag", Outcome.FINE));
+        assertThat(merge.taken()).containsExactlyInAnyOrder(chalky, worn);
         assertThat(merge.choices()).containsExactly(new FieldMerge.Choice("hull-crack", meanwhile, cracked));
         assertQuiet();
     }

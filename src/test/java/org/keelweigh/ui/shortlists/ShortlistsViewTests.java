@@ -112,7 +112,8 @@ class ShortlistsViewTests extends SpringBrowserlessTest {
         assertThat(text(find(Article.class).single()))
                 .contains("Ours", "1 boat: Green", "by Bob")
                 .containsPattern("Changed [0-9]{4}-[0-9]{2}-[0-9]{2} [0-9]{2}:[0-9]{2}");
-        assertThat(find(Paragraph.class).withTestId("leads").single().getText()).contains("Green is the only boat here");
+        assertThat(find(Paragraph.class).withTestId("leads").single().getText())
+                .contains("Green is the only boat here");
     }
 
     @Test
