@@ -29,13 +29,17 @@ public record Measured(Facts facts, Situation situation, Yardsticks yardsticks, 
         boats = List.copyOf(boats);
     }
 
-    /** Tells the one kind of cart that serves whichever boat that is not ruled out wins. */
-    public OneCart oneCart(HaulCatalogue catalogue) {
-        return new CartPlanner(catalogue, situation.display())
+    /** Says which one kind of cart serves whichever boat that is not ruled out wins, and about what it costs. */
+    public String oneCart(HaulCatalogue catalogue) {
+        OneCart one = new CartPlanner(catalogue, situation.display())
                 .oneForAll(boats.stream()
                         .filter(each -> !each.ruledOut())
                         .map(each -> new NamedRequest(each.name(), each.cartRequest()))
                         .toList());
+        return one.price().isEmpty()
+                ? one.reason()
+                : one.reason() + " It costs about "
+                        + situation.display().money(one.price().getAsDouble() * situation.priceFactor()) + ".";
     }
 
     /** Tells how alike the boats left to choose from are on a criterion; empty when fewer than two are left. */

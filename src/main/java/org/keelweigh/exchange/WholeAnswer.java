@@ -22,8 +22,6 @@ import org.keelweigh.appraisal.SecondOpinions;
 import org.keelweigh.appraisal.Tie;
 import org.keelweigh.appraisal.Yardstick;
 import org.keelweigh.condition.CauseAccount;
-import org.keelweigh.haul.CartPlanner;
-import org.keelweigh.haul.NamedRequest;
 
 /**
  * The whole answer for a shortlist, gathered once for the forms it is printed in.
@@ -71,12 +69,7 @@ record WholeAnswer(Measured measured, List<View> views, List<List<CauseAccount>>
                         .map(each -> view(measured, outlook, each, catalogues))
                         .toList()
                 : List.of();
-        List<NamedRequest> requests = measured.boats().stream()
-                .map(boat -> new NamedRequest(boat.name(), boat.cartRequest()))
-                .toList();
-        CartPlanner planner =
-                new CartPlanner(catalogues.haul(), measured.situation().display());
-        String cart = some ? planner.oneForAll(requests).reason() : "";
+        String cart = some ? measured.oneCart(catalogues.haul()) : "";
         List<List<CauseAccount>> causes = measured.boats().stream()
                 .map(boat -> CauseAccount.of(catalogues.causes(), boat.belief()))
                 .toList();

@@ -37,7 +37,9 @@ record CartJudgement(
         List<String> impossible = impossible(rig, cart, legs, haulers, needed, in);
         List<String> cautions = cautions(rig, cart, legs, needed, in);
         if (!impossible.isEmpty()) {
-            return new CartJudgement(CartVerdict.NOT_BY_CART, impossible, needed, answers, cautions);
+            List<HaulerAnswer> inVain =
+                    answers.stream().map(each -> each.withEffort(MOST_EFFORT)).toList();
+            return new CartJudgement(CartVerdict.NOT_BY_CART, impossible, needed, inVain, cautions);
         }
         Optional<HaulerAnswer> alone =
                 answers.stream().filter(HaulerAnswer::alone).findFirst();

@@ -2,16 +2,18 @@ package org.keelweigh.haul;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.keelweigh.quantity.FigureWriter;
 
 /**
  * The one kind of cart that serves whichever boat wins.
  *
  * @param cart the kind; empty when none is needed or none serves them all
+ * @param price about what one with the rating needed costs, USD of 2025; empty without a kind
  * @param reason why, as a sentence
  * @param trials every kind of cart tried, in the catalogue's order, with what stands against it
  */
-public record OneCart(Optional<CartType> cart, String reason, List<Trial> trials) {
+public record OneCart(Optional<CartType> cart, OptionalDouble price, String reason, List<Trial> trials) {
 
     public OneCart {
         trials = List.copyOf(trials);
@@ -51,17 +53,15 @@ public record OneCart(Optional<CartType> cart, String reason, List<Trial> trials
     }
 
     static OneCart none(String reason, List<Trial> trials) {
-        return new OneCart(Optional.empty(), reason, trials);
+        return new OneCart(Optional.empty(), OptionalDouble.empty(), reason, trials);
     }
 
     static OneCart chosen(Trial best, List<Trial> trials, int boats, FigureWriter in) {
         String whom = boats == 1 ? "this boat" : "all " + boats + " boats that roll";
         String effort = best.people() == 1 ? "with one person" : "with two people";
         String reason = "A " + best.cart().label() + " serves " + whom + " " + effort
-                + ", and no cheaper kind is as easy to pull, give or take a tenth of the limit: about "
-                + Math.round(best.price()) + " USD, if it is rated for at least "
-                + in.mass(best.neededRatingKg()) + ": the greatest steady pull is "
-                + in.force(best.worstPullN()) + ".";
-        return new OneCart(Optional.of(best.cart()), reason, trials);
+                + ", and no cheaper kind is as easy to pull, give or take a tenth of the limit. It has to be rated for at least "
+                + in.mass(best.neededRatingKg()) + "; the greatest steady pull is " + in.force(best.worstPullN()) + ".";
+        return new OneCart(Optional.of(best.cart()), OptionalDouble.of(best.price()), reason, trials);
     }
 }

@@ -123,7 +123,9 @@ class ComparisonTests {
         Measured measured =
                 Samples.measured(List.of(), Samples.priced("One", BoatKind.SIT_ON_TOP, 500), Samples.stopped("Ruined"));
 
-        assertThat(measured.oneCart(Samples.CATALOGUES.haul()).reason()).contains("this boat");
+        assertThat(measured.oneCart(Samples.CATALOGUES.haul()))
+                .contains("this boat")
+                .containsPattern("It costs about \\$[0-9]+\\.$");
     }
 
     @Test

@@ -55,7 +55,7 @@ class LaunchSection extends Fold implements Part {
         shown = glance.measured().boats();
         cautions.removeAll();
         CartAnswer.cautions(glance.display()).forEach(each -> cautions.add(new ListItem(each)));
-        oneCart.setText(glance.measured().oneCart(catalogue).reason());
+        oneCart.setText(glance.measured().oneCart(catalogue));
         Optional<CartDrawingData> data = data(glance);
         data.ifPresent(drawing::setData);
         drawing.setVisible(data.isPresent());
