@@ -156,7 +156,8 @@ public final class CartPlanner {
         NamedRequest named = new NamedRequest(request.boat().kind().label(), request);
         Comparator<CartType> weakest =
                 Comparator.comparingDouble(each -> each.ratedKg().high());
-        Comparator<CartType> hardest = Comparator.comparingDouble(each -> -trial(each, request).worstPullN());
+        Comparator<CartType> hardest =
+                Comparator.comparingDouble(each -> -trial(each, request).worstPullN());
         List<CartType> holding = catalogue.carts().stream()
                 .filter(each -> each.fits().contains(request.boat().kind()))
                 .toList();

@@ -30,6 +30,9 @@ final class CheckDetails extends Div {
 
     private static final int LONGEST_NOTE = 500;
 
+    /** The check whose readings need the temperature taken out. */
+    private static final String HOLDS_AIR = "inf-hold";
+
     private final transient BoatDesk desk;
     private final transient Check check;
     private final Select<Method> method = new Select<>();
@@ -56,6 +59,9 @@ final class CheckDetails extends Div {
         photos = new PhotoStrip(desk.album(), photo -> check.title());
         PhotoUpload upload = PhotoUpload.into(desk.album(), desk.candidate().id(), check.id());
         add(how(), noted, notYet, photos, upload, chances);
+        if (HOLDS_AIR.equals(check.id())) {
+            addComponentAtIndex(1, new AirLossForm(desk.display()));
+        }
         showPhotos();
     }
 
